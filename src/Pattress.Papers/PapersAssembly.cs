@@ -1,0 +1,1 @@
+namespace Pattress.Papers; internal static class PapersAssembly;
