@@ -1,0 +1,105 @@
+"""Reference values for the statistics of trials, computed by scipy while the tests run.
+
+Prints one line a value: name;argument argument …;value. Fixed seed, so a failure can be repeated.
+"""
+import numpy as np
+from scipy import integrate, optimize, special as sp, stats
+
+rng = np.random.default_rng(20240229)
+
+
+def say(name, arguments, value):
+    print(f"{name};{' '.join(format(float(a), '.17g') for a in arguments)};{float(value):.17g}")
+
+
+def tolerance_factors(count):
+    for _ in range(count):
+        n = int(rng.choice([2, 3, 4, 5, 6, 7, 9, 12, 18, 27, 45, 80, 150]))
+        fractile, confidence = rng.choice([0.8, 0.9, 0.95, 0.99]), rng.uniform(0.5, 0.97)
+        if n == 2:
+            confidence = min(confidence, 0.9)
+        delta = stats.norm.ppf(fractile) * np.sqrt(n)
+        k = optimize.brentq(lambda t: noncentral_cdf(t, n - 1, delta) - confidence, 0, 400, xtol=1e-13, rtol=1e-13)
+        say("tolerance", [n, fractile, confidence], k / np.sqrt(n))
+
+
+NODES, WEIGHTS = np.polynomial.legendre.leggauss(200)
+
+
+def noncentral_cdf(t, df, delta):
+    """P(T <= t) from its definition: the chi variable integrated out (series forms lose digits in the tails)."""
+    chi = stats.chi(df, scale=1 / np.sqrt(df))
+    low, high = chi.ppf(1e-16), chi.isf(1e-16)
+    cuts = [np.clip((delta + c) / t, low, high) for c in (-9, 0, 9)] if t > 0 else []
+    edges = np.unique([low, *cuts, high])
+    total = 0.0
+    for a, b in zip(edges, edges[1:]):
+        y = 0.5 * (a + b) + 0.5 * (b - a) * NODES
+        total += 0.5 * (b - a) * np.sum(WEIGHTS * stats.norm.cdf(t * y - delta) * chi.pdf(y))
+    return total
+
+
+def student_quantile(p, df):
+    """By root-finding on the beta integral: scipy's own t.ppf is good to nine digits only."""
+    w = optimize.brentq(lambda u: sp.betainc(df / 2, 0.5, np.exp(u)) - 2 * p, -700, 0, xtol=1e-15, rtol=1e-15)
+    return -np.sqrt(df * np.expm1(-w))
+
+
+def special(count):
+    for _ in range(count):
+        p = 10 ** rng.uniform(-12, -0.31)
+        say("normal_quantile", [p], stats.norm.ppf(p))
+        x = rng.uniform(-30, 6)
+        say("normal_cdf", [x], stats.norm.cdf(x))
+        df = rng.uniform(1, 60)
+        say("student_quantile", [p, df], student_quantile(p, df))
+        a, b, q = rng.uniform(0.3, 40), rng.uniform(0.3, 40), rng.uniform(0.01, 0.99)
+        say("beta_inverse", [a, b, q], stats.beta.ppf(q, a, b))
+        say("chi_square_tail", [x * x, df], stats.chi2.sf(x * x, df))
+
+
+def lognormal(mean, cov):
+    s2 = np.log1p(cov * cov)
+    return np.log(mean) - s2 / 2, np.sqrt(s2)
+
+
+def installations(count):
+    """Brackets on walls under a shared load; resistance and own share of the action lognormal."""
+    for i in range(count):
+        gumbel = i % 2
+        walls, brackets = int(rng.integers(1, 4)), int(rng.integers(1, 9))
+        weights = rng.dirichlet(np.ones(walls))
+        cov_load = rng.uniform(0.1, 0.6)
+        cov_batch = rng.uniform(0.02, 0.3) if not gumbel and i % 3 else 0.0
+        cases = [(rng.uniform(150, 900), rng.uniform(0.08, 0.4), rng.uniform(30, 160), rng.uniform(0, 0.2))
+                 for _ in range(walls * brackets)]
+        arguments = [gumbel, cov_load, cov_batch, walls, brackets, *weights, *[v for c in cases for v in c]]
+        say("installation", arguments, installation(gumbel, cov_load, cov_batch, weights, brackets, cases))
+
+
+def installation(gumbel, cov_load, cov_batch, weights, brackets, cases):
+    def given(log_q):
+        total = 0.0
+        for w, weight in enumerate(weights):
+            stands = 1.0
+            for mean_r, cov_r, mean_s, cov_s in cases[w * brackets:(w + 1) * brackets]:
+                (mr, sr), (ms, ss) = lognormal(mean_r, cov_r), lognormal(mean_s, cov_s)
+                stands *= stats.norm.sf((log_q + ms - mr) / np.hypot(sr, ss))
+            total += weight * (1 - stands)
+        return total
+
+    if gumbel:
+        scale = cov_load * np.sqrt(6) / np.pi
+        load = stats.gumbel_r(1 - np.euler_gamma * scale, scale)
+        low, high = max(1e-9, load.ppf(1e-15)), load.isf(1e-14)
+        cuts = np.linspace(low, high, 30)
+        return sum(integrate.quad(lambda q: load.pdf(q) * given(np.log(q)), a, b, epsabs=1e-14)[0] for a, b in zip(cuts, cuts[1:]))
+    (ml, sl), (mb, sb) = lognormal(1, cov_load), lognormal(1, cov_batch)
+    centre, spread = ml - mb, np.hypot(sl, sb)
+    cuts = np.linspace(-8, 8, 17)
+    return sum(integrate.quad(lambda z: stats.norm.pdf(z) * given(centre + spread * z), a, b, epsabs=1e-14)[0] for a, b in zip(cuts, cuts[1:]))
+
+
+tolerance_factors(40)
+special(8)
+installations(12)
