@@ -1,0 +1,66 @@
+using System.Globalization;
+using Pattress.Actions.Fixtures;
+using Pattress.Jobs.Doors;
+
+namespace Pattress.Jobs.Checks;
+
+/// <summary>Fixtures hang on walls that are there, where they can hang, with their brackets on the wall.</summary>
+internal static class FixtureChecks
+{
+    private const int ShownWalls = 8;
+
+    public static void Run(Entry job, ProblemList problems)
+    {
+        var walls = job.ItemsOf("walls").Where(w => w["id"] is not null)
+            .GroupBy(w => w.TextOf("id"), StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
+        foreach (var fixture in job.ItemsOf("fixtures")) Check(fixture, walls, problems);
+    }
+
+    private static void Check(Entry fixture, Dictionary<string, Entry> walls, ProblemList problems)
+    {
+        CheckBrackets(fixture, problems);
+        if (fixture["wall"] is not { } wall) return;
+        if (walls.TryGetValue(wall.Text, out var found)) CheckOn(found, fixture, problems);
+        else problems.Add("unknown_wall", wall.Path, wall.Text, AllowedWalls(walls));
+    }
+
+    private static void CheckOn(Entry wall, Entry fixture, ProblemList problems)
+    {
+        CheckSurface(wall, fixture, problems);
+        if (WallFace.Of(wall) is not { } face) return;
+        face.Check(fixture["at_mm"], problems);
+        foreach (var bracket in fixture.ItemsOf("brackets")) face.Check(bracket["at_mm"], problems);
+    }
+
+    private static void CheckSurface(Entry wall, Entry fixture, ProblemList problems)
+    {
+        if (KindOf(fixture) is not { } kind || fixture["wall"] is not { } field) return;
+        bool fits = wall.TextOr("kind", "wall") == "ceiling" ? kind.OnCeiling : kind.OnWall;
+        if (!fits) problems.Add("wrong_surface", field.Path, field.Text, kind.OnWall ? "a wall, not a ceiling" : "a ceiling, not a wall");
+    }
+
+    private static void CheckBrackets(Entry fixture, ProblemList problems)
+    {
+        if (fixture["brackets"] is not { Items.Count: > 0 } list) return;
+        CheckCount(fixture, list, problems);
+        var seen = new HashSet<Point>();
+        foreach (var at in list.Items.Select(b => b["at_mm"]).OfType<Entry>())
+        {
+            if (!seen.Add(new Point(Math.Round(at.Point.X), Math.Round(at.Point.Y))))
+                problems.Add("brackets_coincide", at.Path, "", "each bracket at a place of its own");
+        }
+    }
+
+    private static void CheckCount(Entry fixture, Entry list, ProblemList problems)
+    {
+        if (KindOf(fixture) is not { } kind || (list.Items.Count >= kind.MinBrackets && list.Items.Count <= kind.MaxBrackets)) return;
+        string code = list.Items.Count < kind.MinBrackets ? "too_few_brackets" : "too_many_brackets";
+        problems.Add(code, list.Path, list.Items.Count.ToString(CultureInfo.InvariantCulture), $"from {kind.MinBrackets} to {kind.MaxBrackets} brackets, or none");
+    }
+
+    private static FixtureKind? KindOf(Entry fixture) => fixture["what"] is { } what ? FixtureCatalogue.Find(what.Text) : null;
+
+    private static string AllowedWalls(Dictionary<string, Entry> walls) =>
+        walls.Count == 0 ? "the id of a wall of this job; it has none"
+        : "the id of a wall of this job: " + string.Join(", ", walls.Keys.Take(ShownWalls)) + (walls.Count > ShownWalls ? " and others" : "");
+}

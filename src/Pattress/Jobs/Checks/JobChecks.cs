@@ -1,0 +1,15 @@
+using Pattress.Jobs.Doors;
+
+namespace Pattress.Jobs.Checks;
+
+/// <summary>Checks that need more than one field of a job. Parts that were refused before are passed over.</summary>
+internal static class JobChecks
+{
+    /// <summary>Runs every check in the document's order.</summary>
+    public static void Run(Entry job, ProblemList problems)
+    {
+        IdChecks.Run(job, problems);
+        foreach (var wall in job.ItemsOf("walls")) WallChecks.Run(wall, problems);
+        FixtureChecks.Run(job, problems);
+    }
+}

@@ -1,0 +1,61 @@
+using Pattress.Actions.Fixtures;
+using Pattress.Jobs.Doors;
+
+namespace Pattress.Jobs;
+
+/// <summary>Turns a checked document into a job; nothing can go wrong any more.</summary>
+internal static class JobBuilder
+{
+    public static Job Build(Entry document) => new()
+    {
+        Title = document.TextOr("title", ""),
+        Settings = document["settings"] is { } settings ? SettingsOf(settings) : new Settings(),
+        Walls = All(document, "walls", WallBuilder.Build),
+        Fixtures = All(document, "fixtures", FixtureOf),
+        Stock = All(document, "stock", s => new StockItem(s.TextOf("fixing"), (int)s.NumberOf("count"))),
+    };
+
+    internal static IReadOnlyList<T> All<T>(Entry entry, string name, Func<Entry, T> build) => [.. entry.ItemsOf(name).Select(build)];
+
+    internal static bool IsYes(Entry entry, string name) => entry.TextOr(name, "no") == "yes";
+
+    private static Settings SettingsOf(Entry entry)
+    {
+        var usual = new Settings();
+        var factors = entry["partial_factors"];
+        var house = entry["house"];
+        return new Settings
+        {
+            Standards = entry.TextOr("standards", usual.Standards),
+            Units = entry.TextOr("units", usual.Units),
+            English = entry.TextOr("english", usual.English),
+            Currency = entry.TextOr("currency", usual.Currency),
+            LifeYears = entry.NumberOr("life_years", usual.LifeYears),
+            GammaPermanent = factors?.MaybeNumber("permanent") ?? usual.GammaPermanent,
+            GammaVariable = factors?.MaybeNumber("variable") ?? usual.GammaVariable,
+            ServiceClass = (int)entry.NumberOr("service_class", usual.ServiceClass),
+            MinutePrice = entry.MaybeNumber("minute_price") is { } price ? (decimal)price : usual.MinutePrice,
+            YearBuilt = (int?)house?.MaybeNumber("year_built"),
+            House = house?.MaybeText("kind") ?? usual.House,
+        };
+    }
+
+    private static Fixture FixtureOf(Entry entry)
+    {
+        var fields = FixtureCatalogue.Find(entry.TextOf("what"))!.Fields.Where(f => entry[FixtureShapes.NameOf(f)] is not null).ToList();
+        return new Fixture
+        {
+            Id = entry.TextOf("id"),
+            Wall = entry.TextOf("wall"),
+            What = entry.TextOf("what"),
+            Name = entry.TextOr("name", ""),
+            At = entry.MaybePoint("at_mm")!.Value,
+            Brackets = All(entry, "brackets", b => b.MaybePoint("at_mm")!.Value),
+            Numbers = fields.Where(f => f.Words.Count == 0).ToDictionary(f => f.Name, f => entry.NumberOf(FixtureShapes.NameOf(f)), StringComparer.Ordinal),
+            Words = fields.Where(f => f.Words.Count > 0).ToDictionary(f => f.Name, f => entry.TextOf(FixtureShapes.NameOf(f)), StringComparer.Ordinal),
+            Removable = IsYes(entry, "removable"),
+            OverBed = IsYes(entry, "over_bed"),
+            ToeStrip = IsYes(entry, "toe_strip"),
+        };
+    }
+}
