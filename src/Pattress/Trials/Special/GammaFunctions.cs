@@ -14,7 +14,8 @@ public static class GammaFunctions
         return (x - 0.5) * Math.Log(x) - x + HalfLogTwoPi + Stirling(x) - Math.Log(product);
     }
 
-    private static double Stirling(double x)
+    /// <summary>ln Gamma(x) less its leading part (x - 1/2) ln x - x + ln(2 pi)/2, for x of 12 and more.</summary>
+    internal static double Stirling(double x)
     {
         double r = 1 / (x * x);
         return (1.0 / 12 - r * (1.0 / 360 - r * (1.0 / 1260 - r * (1.0 / 1680 - r * (1.0 / 1188 - r * (691.0 / 360360 - r / 156)))))) / x;
