@@ -33,7 +33,7 @@ public static class JobWriter
         json.WriteNumber("variable", settings.GammaVariable);
         json.WriteEndObject();
         json.WriteNumber("service_class", settings.ServiceClass);
-        json.WriteNumber("minute_price", settings.MinutePrice);
+        json.WriteNumber("minute_price", (double)settings.MinutePrice);
         json.WriteStartObject("house");
         json.WriteString("kind", settings.House);
         json.WriteMaybe("year_built", settings.YearBuilt);
