@@ -1,0 +1,101 @@
+namespace Pattress.Supports;
+
+/// <summary>The rows of weights of one scan: for timber, for steel and for dabs; reused from scan to scan.</summary>
+internal sealed class LineEvidence
+{
+    private readonly TapWeights _taps = new();
+    private double[] _timber = [], _steel = [], _dab = [];
+    private int _length;
+
+    public double Step { get; private set; } = 1;
+
+    /// <summary>Log of P(readings | no support near any of them, stud wall).</summary>
+    public double LogNone { get; private set; }
+
+    /// <summary>Log of how much likelier what is not explained by places is in a dab wall than in a stud wall.</summary>
+    public double LogDab { get; private set; }
+
+    /// <summary>True when some reading points to dabs.</summary>
+    public bool HintsAtDabs { get; private set; }
+
+    public ReadOnlySpan<double> Timber => _timber.AsSpan(0, _length);
+
+    public ReadOnlySpan<double> Steel => _steel.AsSpan(0, _length);
+
+    public ReadOnlySpan<double> Dab => _dab.AsSpan(0, _length);
+
+    public void Load(LineScan scan, LineRates rates, LinePriors priors, double step)
+    {
+        Step = step;
+        _length = (int)Math.Floor(scan.LengthMm / step) + 1;
+        Vectors.Buffer(ref _timber, _length).AsSpan(0, _length).Fill(1);
+        Vectors.Buffer(ref _steel, _length).AsSpan(0, _length).Fill(1);
+        Vectors.Buffer(ref _dab, _length).AsSpan(0, _length).Fill(1);
+        var readings = Distinct(scan.Readings);
+        LogNone = readings.Sum(r => PointWeights.LogNone(r, rates));
+        LogDab = readings.Sum(r => DabEvidence.LogRatio(r, rates));
+        HintsAtDabs = readings.Any(DabEvidence.Hints);
+        AddTaps(readings, rates, priors);
+        AddPoints(readings, rates, priors);
+        Finish(scan, rates);
+    }
+
+    private static List<LineReading> Distinct(IReadOnlyList<LineReading> readings)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        return [.. readings.Where(r => seen.Add(r.Id)).OrderBy(r => r.Id, StringComparer.Ordinal)];
+    }
+
+    private void AddTaps(List<LineReading> readings, LineRates rates, LinePriors priors)
+    {
+        foreach (var line in TapLines.Of(readings.OfType<Tap>()))
+        {
+            var share = TapLines.Shares(line, rates);
+            _taps.Load([.. line.Select(t => t.AtMm)], [.. line.Select(t => t.Sound is TapSound.Solid or TapSound.Dull)], share, rates);
+            LogNone += _taps.LogNone;
+            _taps.Multiply(_timber.AsSpan(0, _length), Step, priors.TimberWidthMm / 2);
+            _taps.Multiply(_steel.AsSpan(0, _length), Step, priors.SteelWidthMm / 2);
+            _taps.Multiply(_dab.AsSpan(0, _length), Step, priors.DabWidthMm / 2);
+        }
+    }
+
+    private void AddPoints(List<LineReading> readings, LineRates rates, LinePriors priors)
+    {
+        var sweeps = readings.OfType<MagnetSweep>().ToList();
+        foreach (var r in readings)
+        {
+            double share = r is MagnetSweep s ? TapLines.SweepShare(s, sweeps, rates) : 1;
+            Add(r, _timber.AsSpan(0, _length), new(priors.TimberWidthMm / 2, false), rates, share);
+            Add(r, _steel.AsSpan(0, _length), new(priors.SteelWidthMm / 2, true), rates, share);
+            if (r is ThinHole h) DabEvidence.Hole(_dab.AsSpan(0, _length), Step, h, priors.DabWidthMm / 2);
+        }
+    }
+
+    private void Add(LineReading reading, Span<double> row, SupportKind kind, LineRates rates, double share)
+    {
+        switch (reading)
+        {
+            case MagnetSweep s: PointWeights.Sweep(row, Step, s, kind, rates, share); break;
+            case ThinHole h: PointWeights.Hole(row, Step, h, kind, rates); break;
+            case SweepAlong a: PointWeights.Along(row, Step, a, kind, rates); break;
+            case DetectorSignal d: PointWeights.Detector(row, Step, d, rates); break;
+        }
+    }
+
+    /// <summary>Nothing is surer than the bound; inside an opening on the line nothing is known, as off the wall.</summary>
+    private void Finish(LineScan scan, LineRates rates)
+    {
+        foreach (var row in new[] { _timber, _steel, _dab })
+        {
+            for (int i = 0; i < _length; i++) row[i] = Math.Clamp(row[i], 1 / rates.WeightMost, rates.WeightMost);
+            foreach (var o in scan.Openings.Where(o => o.OnLine)) Inside(row, o.FromMm, o.ToMm).Fill(1);
+        }
+    }
+
+    /// <summary>The part of a row that lies between two places.</summary>
+    public Span<double> Inside(double[] row, double fromMm, double toMm)
+    {
+        int from = Math.Clamp((int)Math.Ceiling(fromMm / Step), 0, _length), to = Math.Clamp((int)Math.Floor(toMm / Step) + 1, from, _length);
+        return row.AsSpan(from, to - from);
+    }
+}

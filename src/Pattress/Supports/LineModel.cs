@@ -1,0 +1,153 @@
+namespace Pattress.Supports;
+
+/// <summary>
+/// The average of models over one scan: lattices of every pitch in timber and in steel, renewal, dabs, a line along the
+/// joists. Load once, run as often as wanted; a run allocates nothing once warm.
+/// </summary>
+internal sealed class LineModel
+{
+    private readonly LineEvidence _evidence = new();
+    private readonly LatticeKernel _timberKernel = new(), _steelKernel = new(), _dabKernel = new();
+    private readonly RenewalKernel _renewal = new();
+    private readonly FixedStuds _timberFixed = new(), _steelFixed = new();
+    private double[] _timber = [], _steel = [], _dab = [], _scratch = [];
+    private double[] _timberDensity = [], _steelDensity = [], _dabDensity = [];
+    private double[] _jitter = [1], _dabJitter = [1];
+    private LinePriors _priors = LinePriors.Default;
+    private LineScan _scan = new(1000, [], []);
+    private int _length;
+    private double _maxPitch;
+    private (double Length, double Step, LinePriors Priors, bool Ceiling, bool Dabs) _made;
+
+    public IReadOnlyList<LineScenario> Scenarios { get; private set; } = [];
+
+    public LineEvidence Evidence => _evidence;
+
+    /// <summary>Marginal density of timber (steel, dab) centres per step, after a run with marginals.</summary>
+    public ReadOnlySpan<double> Timber => _timberDensity.AsSpan(0, _length);
+
+    public ReadOnlySpan<double> Steel => _steelDensity.AsSpan(0, _length);
+
+    public ReadOnlySpan<double> Dabs => _dabDensity.AsSpan(0, _length);
+
+    public void Load(LineScan scan, LineRates rates, LinePriors priors, double step)
+    {
+        (_scan, _priors) = (scan, priors);
+        _evidence.Load(scan, rates, priors, step);
+        _length = _evidence.Timber.Length;
+        Prepare(scan.LengthMm, step, priors, scan.IsCeiling, _evidence.HintsAtDabs || priors.DabShare >= 0.5);
+        _timberFixed.Set(scan, priors, priors.TimberWidthMm, step);
+        _steelFixed.Set(scan, priors, priors.SteelWidthMm, step);
+    }
+
+    /// <summary>
+    /// Runs every model and returns the log of P(readings) / P(readings | no support near any). With a mask no timber or
+    /// steel centre may lie within half its width of these zones: the chance that nothing is there is the ratio of the two runs.
+    /// </summary>
+    public double Run(Zone[]? mask, bool marginals)
+    {
+        Copy(_evidence.Timber, ref _timber, mask, _priors.TimberWidthMm / 2);
+        Copy(_evidence.Steel, ref _steel, mask, _priors.SteelWidthMm / 2);
+        Copy(_evidence.Dab, ref _dab, null, 0);
+        LoadKernels(marginals);
+        double most = double.NegativeInfinity, sum = 0;
+        foreach (var s in Scenarios) most = Math.Max(most, s.Log = Log(s) + Math.Log(s.Prior));
+        foreach (var s in Scenarios) sum += Math.Exp(s.Log - most);
+        if (marginals) Marginals(most, sum);
+        return most + Math.Log(sum);
+    }
+
+    /// <summary>Length of the loaded row in steps.</summary>
+    public int Length => _length;
+
+    private void Prepare(double length, double step, LinePriors priors, bool ceiling, bool dabs)
+    {
+        var want = (length, step, priors, ceiling, dabs);
+        if (want.Equals(_made)) return;
+        _made = want;
+        var all = LineScenario.All(priors, ceiling, dabs);
+        foreach (var s in all.Where(s => s.Sort is LineSort.Timber or LineSort.Steel && s.Pitch > 0))
+            s.Phases = PhasePrior.Of(s.Pitch, length, step, priors);
+        Scenarios = all;
+        _maxPitch = all.Max(s => s.Pitch) / step;
+        _jitter = Normal.Kernel(priors.JitterSdMm, priors.JitterWideSdMm, priors.JitterWideShare, step);
+        _dabJitter = Normal.Kernel(priors.DabJitterSdMm, 0, 0, step);
+        var gaps = GapPrior.Of(priors, step);
+        _renewal.SetPrior(GapPrior.First(gaps), gaps);
+    }
+
+    private void Copy(ReadOnlySpan<double> from, ref double[] to, Zone[]? mask, double half)
+    {
+        from.CopyTo(Vectors.Buffer(ref to, from.Length));
+        if (mask is null) return;
+        foreach (var zone in mask) _evidence.Inside(to, zone.FromMm - half, zone.ToMm + half).Clear();
+    }
+
+    private void LoadKernels(bool marginals)
+    {
+        double step = _evidence.Step;
+        LatticeShape shape = new(_priors.Presence, _priors.ExtraPerBay, (int)Math.Round(_priors.ExtraClearMm / step), _scan.IsCeiling ? 0 : (int)(60 / step));
+        _timberKernel.Load(_timber.AsSpan(0, _length), shape, _jitter, _maxPitch);
+        if (Has(LineSort.Steel)) _steelKernel.Load(_steel.AsSpan(0, _length), shape, _jitter, _maxPitch);
+        if (Has(LineSort.Dabs)) _dabKernel.Load(_dab.AsSpan(0, _length), new(0.95, 0.1, (int)(100 / step)), _dabJitter, _maxPitch);
+        if (_priors.RenewalShare > 0) _renewal.Run(_timber.AsSpan(0, _length), marginals);
+    }
+
+    private bool Has(LineSort sort)
+    {
+        foreach (var s in Scenarios) if (s.Sort == sort) return true;
+        return false;
+    }
+
+    private double Log(LineScenario s) => s.Sort switch
+    {
+        LineSort.Timber => _timberFixed.LogFactor(_timber.AsSpan(0, _length)) + (s.Pitch > 0 ? Lattice(_timberKernel, s) : _renewal.LogEvidence),
+        LineSort.Steel => _steelFixed.LogFactor(_steel.AsSpan(0, _length)) + Lattice(_steelKernel, s),
+        LineSort.Dabs => _evidence.LogDab + Lattice(_dabKernel, s),
+        _ => 0,
+    };
+
+    private double Lattice(LatticeKernel kernel, LineScenario s) => kernel.LogEvidence(s.Slot, s.Pitch / _evidence.Step, s.Phases);
+
+    private void Marginals(double most, double sum)
+    {
+        _timberKernel.Clear();
+        _steelKernel.Clear();
+        _dabKernel.Clear();
+        foreach (var s in Scenarios)
+        {
+            s.Posterior = Math.Exp(s.Log - most) / sum;
+            if (s.Pitch > 0) Kernel(s.Sort).Gather(s.Slot, s.Pitch / _evidence.Step, s.Posterior);
+        }
+        Gather(_timberKernel, LineSort.Timber, ref _timberDensity);
+        Gather(_steelKernel, LineSort.Steel, ref _steelDensity);
+        Gather(_dabKernel, LineSort.Dabs, ref _dabDensity);
+        AddFixed();
+        foreach (var o in _scan.Openings) if (o.OnLine) Hide(o);
+    }
+
+    private LatticeKernel Kernel(LineSort sort) => sort switch { LineSort.Timber => _timberKernel, LineSort.Steel => _steelKernel, _ => _dabKernel };
+
+    private void Gather(LatticeKernel kernel, LineSort sort, ref double[] density)
+    {
+        var d = Vectors.Buffer(ref density, _length).AsSpan(0, _length);
+        d.Clear();
+        if (Has(sort)) kernel.AddDensity(d, Vectors.Buffer(ref _scratch, _length));
+        if (sort != LineSort.Timber) return;
+        foreach (var s in Scenarios) if (s is { Sort: LineSort.Timber, Pitch: 0 }) _renewal.AddDensity(d, s.Posterior);
+    }
+
+    private void AddFixed()
+    {
+        double timber = 0, steel = 0;
+        foreach (var s in Scenarios) (timber, steel) = (timber + (s.Sort == LineSort.Timber ? s.Posterior : 0), steel + (s.Sort == LineSort.Steel ? s.Posterior : 0));
+        _timberFixed.AddDensity(_timber.AsSpan(0, _length), _timberDensity.AsSpan(0, _length), timber);
+        if (steel > 0) _steelFixed.AddDensity(_steel.AsSpan(0, _length), _steelDensity.AsSpan(0, _length), steel);
+    }
+
+    private void Hide(LineOpening o)
+    {
+        _evidence.Inside(_timberDensity, o.FromMm, o.ToMm).Clear();
+        _evidence.Inside(_steelDensity, o.FromMm, o.ToMm).Clear();
+    }
+}

@@ -1,0 +1,77 @@
+namespace Pattress.Supports;
+
+/// <summary>A pitch (centres of supports) in mm and its share before anything is seen.</summary>
+public readonly record struct PitchPrior(double Mm, double Share);
+
+/// <summary>What is known of supports before anything is seen; defaults from <c>data/walls/line_priors.csv</c>, mostly assumed.</summary>
+public sealed record LinePriors
+{
+    private static readonly CsvTable Table = CsvTable.FromEmbedded("data/walls/line_priors.csv");
+
+    public IReadOnlyList<PitchPrior> Pitches { get; init; } = ReadPitches();
+
+    /// <summary>Share of walls without a single datum.</summary>
+    public double RenewalShare { get; init; } = Value("renewal_share");
+
+    public double SteelShare { get; init; } = Value("steel_share");
+
+    public double Presence { get; init; } = Value("presence");
+
+    public double ExtraPerBay { get; init; } = Value("extra_per_bay");
+
+    public double ExtraClearMm { get; init; } = Value("extra_clear_mm");
+
+    public double JitterSdMm { get; init; } = Value("jitter_sd_mm");
+
+    public double JitterWideSdMm { get; init; } = Value("jitter_wide_sd_mm");
+
+    public double JitterWideShare { get; init; } = Value("jitter_wide_share");
+
+    public double DatumLeft { get; init; } = Value("datum_left");
+
+    public double DatumRight { get; init; } = Value("datum_right");
+
+    public double DatumSdMm { get; init; } = Value("datum_sd_mm");
+
+    public double DatumWideSdMm { get; init; } = Value("datum_wide_sd_mm");
+
+    public double DatumWideShare { get; init; } = Value("datum_wide_share");
+
+    /// <summary>Chance of a stud at each end of the wall.</summary>
+    public double EndStud { get; init; } = Value("end_stud");
+
+    public double EndSdMm { get; init; } = Value("end_sd_mm");
+
+    public double Trimmer { get; init; } = Value("trimmer");
+
+    public double TrimmerDoubled { get; init; } = Value("trimmer_doubled");
+
+    public double TimberWidthMm { get; init; } = Value("timber_width_mm");
+
+    public double SteelWidthMm { get; init; } = Value("steel_width_mm");
+
+    public double EdgeDistanceMm { get; init; } = Value("edge_distance_mm");
+
+    /// <summary>Chance that the wall is board on dabs; taken up only when a reading points that way.</summary>
+    public double DabShare { get; init; } = Value("dab_share");
+
+    public double DabWidthMm { get; init; } = Value("dab_width_mm");
+
+    public double DabJitterSdMm { get; init; } = Value("dab_jitter_sd_mm");
+
+    /// <summary>Ceilings: chance that the line runs along the joists.</summary>
+    public double ParallelShare { get; init; } = Value("parallel_share");
+
+    public double GapSdMm { get; init; } = Value("gap_sd_mm");
+
+    public double GapAnyShare { get; init; } = Value("gap_any_share");
+
+    /// <summary>The table as it is shipped.</summary>
+    public static LinePriors Default { get; } = new();
+
+    private static double Value(string name) => Table.Rows.First(r => r["name"] == name).Number("value");
+
+    private static IReadOnlyList<PitchPrior> ReadPitches() =>
+        [.. Table.Rows.Where(r => r["name"].StartsWith("pitch_", StringComparison.Ordinal)).Select(r =>
+            new PitchPrior(double.Parse(r["name"].AsSpan(6), System.Globalization.CultureInfo.InvariantCulture), r.Number("value")))];
+}

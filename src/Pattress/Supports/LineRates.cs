@@ -1,0 +1,73 @@
+using static Pattress.Walls.RateTable;
+
+namespace Pattress.Supports;
+
+/// <summary>
+/// How trustworthy each kind of reading is. Defaults from <c>data/walls/rates.csv</c>, nearly all assumed;
+/// probabilities in 0..1, lengths in mm, false hits per mm.
+/// </summary>
+public sealed record LineRates
+{
+    public double TapSolidOn { get; init; } = Value("tap_solid_on");
+
+    public double TapSolidOff { get; init; } = Value("tap_solid_off");
+
+    /// <summary>Distance outside the support's edge at which the sound has half changed.</summary>
+    public double TapEdgeMm { get; init; } = Value("tap_edge_mm");
+
+    public double TapBlurMm { get; init; } = Value("tap_blur_mm");
+
+    public double TapReachMm { get; init; } = Value("tap_reach_mm");
+
+    /// <summary>Taps closer than this share their evidence.</summary>
+    public double TapAlikeMm { get; init; } = Value("tap_alike_mm");
+
+    public double PatchPerMm { get; init; } = Value("patch_per_m") / 1000;
+
+    public double PatchLengthMm { get; init; } = Value("patch_length_mm");
+
+    public double PatchSolid { get; init; } = Value("patch_solid");
+
+    public double TapDullWeight { get; init; } = Value("tap_dull_weight");
+
+    public double TapHighDab { get; init; } = Value("tap_high_dab");
+
+    public double TapHighStud { get; init; } = Value("tap_high_stud");
+
+    public double MagnetFinds { get; init; } = Value("magnet_finds");
+
+    public double MagnetSdMm { get; init; } = Value("magnet_sd_mm");
+
+    public double MagnetReachMm { get; init; } = Value("magnet_reach_mm");
+
+    public double MagnetFalsePerMm { get; init; } = Value("magnet_false_per_m") / 1000;
+
+    public double MagnetRepeat { get; init; } = Value("magnet_repeat");
+
+    public double SteelLineMm { get; init; } = Value("steel_line_mm");
+
+    public double SteelLineSdMm { get; init; } = Value("steel_line_sd_mm");
+
+    public double SteelLineFinds { get; init; } = Value("steel_line_finds");
+
+    public double ScrewSpacingMm { get; init; } = Value("screw_spacing_mm");
+
+    public double HoleMeetsOn { get; init; } = Value("hole_meets_on");
+
+    public double HoleMeetsOff { get; init; } = Value("hole_meets_off");
+
+    /// <summary>Chance that a hole in a stud wall is felt as dab or masonry.</summary>
+    public double HoleDabOff { get; init; } = Value("hole_dab_off");
+
+    public double DetectorOn { get; init; } = Value("detector_on");
+
+    public double DetectorOff { get; init; } = Value("detector_off");
+
+    public double DetectorReachMm { get; init; } = Value("detector_reach_mm");
+
+    /// <summary>No place is surer than this many to one.</summary>
+    public double WeightMost { get; init; } = Value("weight_most");
+
+    /// <summary>The table as it is shipped.</summary>
+    public static LineRates Default { get; } = new();
+}

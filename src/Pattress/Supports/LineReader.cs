@@ -1,0 +1,104 @@
+namespace Pattress.Supports;
+
+/// <summary>Reads scans one after another on the same buffers. Not for several threads at once.</summary>
+public sealed class LineReader
+{
+    private readonly LineModel _model = new();
+    private double[] _sums = [];
+
+    /// <summary>Everything about the scan, the next check too.</summary>
+    public SupportBelief Infer(LineScan scan, LineRates rates, LinePriors priors)
+    {
+        var belief = Read(scan, rates, priors);
+        return belief with { Next = LineNextCheck.Best(this, scan, rates, priors, belief) };
+    }
+
+    /// <summary>The same without the next check, which costs a run per possible finding.</summary>
+    public SupportBelief Read(LineScan scan, LineRates rates, LinePriors priors)
+    {
+        _model.Load(scan, rates, priors, SupportModel.StepMm);
+        double log = _model.Run(null, marginals: true);
+        double[] hit = Window(0, priors), usable = Window(priors.EdgeDistanceMm, priors), centre = Centres();
+        var pitches = Pitches();
+        var supports = SupportPeaks.Of(_model.Timber, _model.Steel, SupportModel.StepMm, priors);
+        double steel = Share(LineSort.Steel), dabs = Share(LineSort.Dabs), parallel = Share(LineSort.Parallel);
+        var zones = scan.Zones.Select(z => Zone(z, hit, usable, log)).ToList();
+        return new(SupportModel.StepMm, centre, hit, usable, pitches, steel, dabs, parallel, supports, zones, null,
+            LineScanCheck.Contradictions(scan, priors), log + _model.Evidence.LogNone);
+    }
+
+    /// <summary>The chance of meeting a support per step, and the log evidence; for search loops.</summary>
+    internal (double Log, double[] Hit) Hits(LineScan scan, LineRates rates, LinePriors priors, double step)
+    {
+        _model.Load(scan, rates, priors, step);
+        double log = _model.Run(null, marginals: true);
+        return (log + _model.Evidence.LogNone, Window(0, priors));
+    }
+
+    internal double AllHit(LineScan scan, IReadOnlyList<double> atMm, LineRates rates, LinePriors priors)
+    {
+        _model.Load(scan, rates, priors, SupportModel.StepMm);
+        double all = _model.Run(null, marginals: false), chance = 0;
+        for (int set = 0; set < 1 << atMm.Count; set++)
+            chance += (System.Numerics.BitOperations.PopCount((uint)set) % 2 == 0 ? 1 : -1) * Math.Exp(Without(atMm, set) - all);
+        return Math.Clamp(chance, 0, 1);
+    }
+
+    /// <summary>Log evidence with no support where any hole of the set is.</summary>
+    private double Without(IReadOnlyList<double> atMm, int set) =>
+        _model.Run([.. atMm.Where((_, i) => (set >> i & 1) == 1).Select(x => new Zone(x, x))], marginals: false);
+
+    private ZoneBelief Zone(Zone z, double[] hit, double[] usable, double log)
+    {
+        int best = Best(z, hit, usable), clear = Best(z, usable, hit);
+        double none = Math.Exp(_model.Run([z], marginals: false) - log);
+        return new(z.FromMm, z.ToMm, At(z, best), hit[best], usable[best], Math.Clamp(none, 0, 1), At(z, clear), usable[clear]);
+    }
+
+    private static double At(Zone z, int i) => Math.Clamp(i * SupportModel.StepMm, z.FromMm, z.ToMm);
+
+    /// <summary>The greatest of a row in the zone; equal ones (to 1e-6) by the second row, then the first from the left.</summary>
+    private static int Best(Zone z, double[] row, double[] second)
+    {
+        int from = Math.Clamp((int)Math.Ceiling(z.FromMm / SupportModel.StepMm), 0, row.Length - 1);
+        int to = Math.Clamp((int)Math.Floor(z.ToMm / SupportModel.StepMm), from, row.Length - 1), best = from;
+        for (int i = from + 1; i <= to; i++)
+        {
+            double more = Math.Round(row[i] - row[best], 6);
+            if (more > 0 || (more == 0 && Math.Round(second[i] - second[best], 6) > 0)) best = i;
+        }
+        return best;
+    }
+
+    private double Share(LineSort sort) => _model.Scenarios.Where(s => s.Sort == sort).Sum(s => s.Posterior);
+
+    private List<PitchBelief> Pitches() =>
+        [.. _model.Scenarios.Where(s => s.Sort is LineSort.Timber or LineSort.Steel).GroupBy(s => s.Pitch)
+            .Select(g => new PitchBelief(g.Key, g.Sum(s => s.Posterior))).OrderByDescending(p => p.Probability).ThenBy(p => p.Mm)];
+
+    private double[] Centres()
+    {
+        var centre = new double[_model.Length];
+        for (int i = 0; i < centre.Length; i++) centre[i] = _model.Timber[i] + _model.Steel[i];
+        return centre;
+    }
+
+    /// <summary>Sums of the densities within half the support's width less an edge distance, about each step.</summary>
+    private double[] Window(double edge, LinePriors p)
+    {
+        var sums = new double[_model.Length];
+        AddWindow(_model.Timber, (p.TimberWidthMm / 2) - edge, sums);
+        AddWindow(_model.Steel, (p.SteelWidthMm / 2) - edge, sums);
+        for (int i = 0; i < sums.Length; i++) sums[i] = Math.Clamp(sums[i], 0, 1);
+        return sums;
+    }
+
+    private void AddWindow(ReadOnlySpan<double> density, double halfMm, double[] result)
+    {
+        int half = (int)Math.Floor((halfMm / _model.Evidence.Step) + 1e-9), n = density.Length;
+        var sums = Vectors.Buffer(ref _sums, n + 1);
+        sums[0] = 0;
+        for (int i = 0; i < n; i++) sums[i + 1] = sums[i] + density[i];
+        for (int i = 0; i < n; i++) result[i] += sums[Math.Min(n, i + half + 1)] - sums[Math.Max(0, i - half)];
+    }
+}

@@ -1,0 +1,53 @@
+namespace Pattress.Supports;
+
+/// <summary>The normal distribution, cut off at a reach and scaled back to 1.</summary>
+internal static class Normal
+{
+    /// <summary>Standard normal distribution function, by the its series within three deviations and a continued fraction beyond.</summary>
+    public static double Below(double z)
+    {
+        if (z < -8) return 0;
+        if (z > 8) return 1;
+        return Math.Abs(z) < 3 ? Series(z) : Tail(z);
+    }
+
+    public static double Density(double x, double sd) => Math.Exp(-0.5 * x * x / (sd * sd)) / (sd * Math.Sqrt(2 * Math.PI));
+
+    /// <summary>Density at x of a normal cut off beyond <paramref name="reach"/>.</summary>
+    public static double CutDensity(double x, double sd, double reach) =>
+        Math.Abs(x) > reach ? 0 : Density(x, sd) / (1 - (2 * Below(-reach / sd)));
+
+    /// <summary>Mass of the cut-off normal between two places.</summary>
+    public static double CutMass(double from, double to, double sd, double reach)
+    {
+        double a = Math.Clamp(from, -reach, reach), b = Math.Clamp(to, -reach, reach);
+        return b <= a ? 0 : b - a >= 2 * reach ? 1 : (Below(b / sd) - Below(a / sd)) / (1 - (2 * Below(-reach / sd)));
+    }
+
+    /// <summary>A kernel of steps -n..n with the mass of each step, its tail beyond four deviations left out, summing to 1.</summary>
+    public static double[] Kernel(double sd, double wideSd, double wideShare, double step)
+    {
+        int n = (int)Math.Ceiling(3.5 * (wideShare > 0 ? Math.Max(sd, wideSd) : sd) / step);
+        var k = new double[(2 * n) + 1];
+        for (int i = -n; i <= n; i++)
+            k[i + n] = ((1 - wideShare) * Density(i * step, sd)) + (wideShare > 0 ? wideShare * Density(i * step, wideSd) : 0);
+        double sum = k.Sum();
+        for (int i = 0; i < k.Length; i++) k[i] /= sum;
+        return k;
+    }
+
+    private static double Series(double z)
+    {
+        double term = z, sum = z;
+        for (int i = 1; Math.Abs(term) > 1e-18 * Math.Abs(sum) && i < 200; i++) sum += term *= z * z / ((2 * i) + 1);
+        return 0.5 + (sum * Math.Exp(-0.5 * z * z) / Math.Sqrt(2 * Math.PI));
+    }
+
+    private static double Tail(double z)
+    {
+        double x = Math.Abs(z), f = x + 60;
+        for (int i = 60; i > 0; i--) f = x + (i / f);
+        double tail = Math.Exp(-0.5 * x * x) / (Math.Sqrt(2 * Math.PI) * f);
+        return z > 0 ? 1 - tail : tail;
+    }
+}

@@ -1,0 +1,50 @@
+namespace Pattress.Supports;
+
+/// <summary>One pitch and its probability; 0 mm stands for "no regular pitch".</summary>
+public sealed record PitchBelief(double Mm, double Probability);
+
+/// <summary>A support: its centre, the spread of that centre and the chance that it is there at all.</summary>
+/// <param name="Material"><c>timber</c> or <c>steel</c>, whichever is likelier.</param>
+public sealed record SupportFound(double CentreMm, double SdMm, double Probability, string Material, double WidthMm);
+
+/// <summary>The answer for one stretch of the line.</summary>
+/// <param name="BestMm">Place in the zone where a thin hole is likeliest to meet a support.</param>
+/// <param name="Probability">Chance that it does.</param>
+/// <param name="UsableProbability">Chance that it meets the support at least the edge distance inside its edge.</param>
+/// <param name="NoneProbability">Chance that no hole anywhere in the zone would meet a support.</param>
+/// <param name="BestUsableMm">Place where the usable chance is greatest, with that chance.</param>
+public sealed record ZoneBelief(double FromMm, double ToMm, double BestMm, double Probability, double UsableProbability, double NoneProbability,
+    double BestUsableMm, double BestUsableProbability);
+
+/// <summary>The next thing to do along the line.</summary>
+/// <param name="Kind"><c>tap</c>, <c>magnet</c> or <c>hole</c>.</param>
+/// <param name="Zone">Index of the zone it is for.</param>
+/// <param name="Before">Chance of meeting the support at the zone's best place now, <paramref name="After"/> expected after the check.</param>
+public sealed record LineCheck(string Kind, double AtMm, int Zone, double Before, double After, double Minutes, Reason Why);
+
+/// <summary>A contradiction between readings, with the ids of those concerned.</summary>
+public sealed record LineContradiction(Reason What, IReadOnlyList<string> Readings);
+
+/// <summary>Where the supports of one line are.</summary>
+/// <param name="StepMm">Distance between entries of the rows; entry i is at i times it from the left end.</param>
+/// <param name="Centre">Density of support centres: expected number in each step.</param>
+/// <param name="Hit">Chance that a thin hole there meets a support; <paramref name="Usable"/> the same, clear of the edge.</param>
+/// <param name="LogEvidence">Log of P(readings) under the average of models.</param>
+public sealed record SupportBelief(
+    double StepMm, IReadOnlyList<double> Centre, IReadOnlyList<double> Hit, IReadOnlyList<double> Usable,
+    IReadOnlyList<PitchBelief> Pitches, double SteelProbability, double DabProbability, double ParallelProbability,
+    IReadOnlyList<SupportFound> Supports, IReadOnlyList<ZoneBelief> Zones, LineCheck? Next,
+    IReadOnlyList<LineContradiction> Contradictions, double LogEvidence)
+{
+    /// <summary>Chance that a thin hole at this place meets a support; 0 off the wall.</summary>
+    public double HitAt(double atMm) => At(Hit, atMm);
+
+    /// <summary>The same, at least the edge distance inside the support's edge.</summary>
+    public double UsableAt(double atMm) => At(Usable, atMm);
+
+    private double At(IReadOnlyList<double> row, double atMm)
+    {
+        int i = (int)Math.Round(atMm / StepMm, MidpointRounding.AwayFromZero);
+        return i < 0 || i >= row.Count ? 0 : row[i];
+    }
+}
