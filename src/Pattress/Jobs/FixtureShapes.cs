@@ -32,9 +32,9 @@ internal static class FixtureShapes
 
     private static Shape Shape(FixtureField field) => field.Dimension switch
     {
-        FieldDimension.Length => new QuantityShape(Dimension.Length, field.Min!.Value, field.Max!.Value),
-        FieldDimension.Mass => new QuantityShape(Dimension.Mass, field.Min!.Value, field.Max!.Value),
-        FieldDimension.Force => new QuantityShape(Dimension.Force, field.Min!.Value, field.Max!.Value),
+        FieldDimension.Length => new QuantityShape(Dimension.LengthMm, field.Min!.Value, field.Max!.Value),
+        FieldDimension.Mass => new QuantityShape(Dimension.MassKg, field.Min!.Value, field.Max!.Value),
+        FieldDimension.Force => new QuantityShape(Dimension.ForceN, field.Min!.Value, field.Max!.Value),
         FieldDimension.Count => new IntegerShape((int)field.Min!.Value, (int)field.Max!.Value),
         FieldDimension.Words => new WordShape(field.Words),
         _ => new NumberShape(field.Min!.Value, field.Max!.Value),

@@ -10,7 +10,7 @@ internal static class JobShapes
     private const int MostParts = 200, MostStock = 500;
 
     /// <summary>Coordinates; whether they lie on their wall is checked afterwards, so that the message can name the wall.</summary>
-    private static readonly Shape Coordinate = new QuantityShape(Dimension.Length, -100_000, 100_000);
+    private static readonly Shape Coordinate = new QuantityShape(Dimension.LengthMm, -100_000, 100_000);
 
     internal static readonly Shape Point = new PointShape(Coordinate);
 
@@ -82,5 +82,5 @@ internal static class JobShapes
         Field.Required("height_mm", Length(1, 20_000)),
     ];
 
-    internal static QuantityShape Length(double min, double max) => new(Dimension.Length, min, max);
+    internal static QuantityShape Length(double min, double max) => new(Dimension.LengthMm, min, max);
 }

@@ -6,9 +6,9 @@ namespace Pattress.Tests.Jobs;
 public class DoorTests
 {
     private static readonly ObjectShape Line = new(
-        Field.Required("length_mm", new QuantityShape(Dimension.Length, 1, 10_000)),
+        Field.Required("length_mm", new QuantityShape(Dimension.LengthMm, 1, 10_000)),
         Field.Optional("count", new IntegerShape(1, 9)),
-        Field.Optional("at_mm", new PointShape(new QuantityShape(Dimension.Length, -100, 100))),
+        Field.Optional("at_mm", new PointShape(new QuantityShape(Dimension.LengthMm, -100, 100))),
         Field.Optional("word", new WordShape("red", "grey")),
         Field.Optional("name", new TextShape(10)),
         Field.Optional("id", new IdShape()),

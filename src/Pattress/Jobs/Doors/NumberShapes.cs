@@ -62,7 +62,7 @@ public sealed class QuantityShape(Dimension dimension, double min, double max) :
     private static string Fault(string text)
     {
         if (text.Length > LongestText) return "text_too_long";
-        bool isOther = Enum.GetValues<Dimension>().Any(d => QuantityText.TryParse(text, d, out _));
+        bool isOther = Enum.GetValues<Dimension>().Any(d => d != Dimension.Number && QuantityText.TryParse(text, d, out _));
         return isOther ? "wrong_unit" : "not_a_quantity";
     }
 
