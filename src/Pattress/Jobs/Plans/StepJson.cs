@@ -1,0 +1,18 @@
+using System.Text.Json;
+using Pattress.Working;
+
+namespace Pattress.Jobs.Plans;
+
+/// <summary>One step of the working, as every document has it.</summary>
+internal static class StepJson
+{
+    public static void Write(Utf8JsonWriter json, Step step)
+    {
+        json.WriteString("symbol", step.Symbol);
+        json.WriteString("formula", step.Formula);
+        json.WriteString("numbers", step.Numbers);
+        json.WriteNumber("value", step.Value);
+        json.WriteString("unit", step.Unit);
+        json.WriteString("clause", step.Clause);
+    }
+}

@@ -1,0 +1,63 @@
+using System.Globalization;
+using System.Text;
+
+namespace Pattress.Jobs.Text;
+
+/// <summary>The one place where codes and values become sentences.</summary>
+public static class Texts
+{
+    /// <summary>True when the code has a text of its own.</summary>
+    public static bool Has(string code) => TextTable.Find(code, "british") is not null;
+
+    /// <summary>The sentence of a reason, its values shown in the job's units.</summary>
+    public static string Sentence(Reason reason, Settings settings) => Sentence(reason.Code, reason.Values, settings);
+
+    /// <summary>The sentence of a code and its values.</summary>
+    public static string Sentence(string code, IReadOnlyList<Said> values, Settings settings) =>
+        Fill(TextTable.Find(code, settings.English) ?? Plain(code), [.. values.Select(v => Shows.Value(v, settings))]);
+
+    /// <summary>The sentence of a problem: what is wrong, where, what was found and what is allowed.</summary>
+    public static string Sentence(Problem problem) =>
+        Fill(TextTable.Find(problem.Code, "british") ?? "{0}: " + Plain(problem.Code) + ". Allowed: {2}.", [problem.Path, problem.Value, problem.Allowed]);
+
+    /// <summary>The words of a fixed id: a kind of fixing with or without its size, a fixture, a build-up, a field.</summary>
+    public static string Name(string id, Settings settings) => Name(id, settings.English);
+
+    /// <summary>The words of a fixed id, in British English.</summary>
+    public static string Name(string id) => Name(id, "british");
+
+    private static string Name(string id, string english)
+    {
+        if (TextTable.Find(id, english) is { } name) return name;
+        int dot = id.LastIndexOf('.');
+        string? kind = dot > 0 ? TextTable.Find(id[..dot], english) : null;
+        return kind is null ? Plain(id) : $"{kind}{Size(id[(dot + 1)..], english)}";
+    }
+
+    // "knotting plug 8 × 40", but "strap toggle, medium".
+    private static string Size(string size, string english) =>
+        size.Length > 0 && char.IsAsciiDigit(size[0]) ? " " + size.Replace("x", " × ", StringComparison.Ordinal)
+        : ", " + (TextTable.Find(size, english) ?? Plain(size));
+
+    /// <summary>What stands for a code without text; a test sees to it that none is needed.</summary>
+    private static string Plain(string code) => code[(code.LastIndexOf('.') + 1)..].Replace('_', ' ');
+
+    private static string Fill(string template, IReadOnlyList<string> values)
+    {
+        var text = new StringBuilder();
+        int at = 0;
+        while (at < template.Length)
+        {
+            int open = template.IndexOf('{', at), close = open < 0 ? -1 : template.IndexOf('}', open);
+            if (close < 0) break;
+            text.Append(template, at, open - at).Append(ValueAt(template.AsSpan(open + 1, close - open - 1), values));
+            at = close + 1;
+        }
+        text.Append(template, at, template.Length - at);
+        if (template.StartsWith("{0} ", StringComparison.Ordinal) && text.Length > 0) text[0] = char.ToUpperInvariant(text[0]);
+        return text.ToString();
+    }
+
+    private static string ValueAt(ReadOnlySpan<char> number, IReadOnlyList<string> values) =>
+        int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out int i) && i < values.Count ? values[i] : "?";
+}
