@@ -52,18 +52,11 @@ public sealed class QuantityShape(Dimension dimension, double min, double max) :
 
     private Entry? ReadText(JsonElement element, JsonPath path, ProblemList problems)
     {
-        string text = JsonText.Of(element) ?? "";
-        if (text.Length <= LongestText && QuantityText.TryParse(text, dimension, out double value))
+        string text = JsonText.Of(element) ?? "", code = "text_too_long";
+        if (text.Length <= LongestText && QuantityText.TryParse(text, dimension, out double value, out code))
             return Bounds.Check(value, min, max, element, path, problems, Allowed);
-        problems.Add(Fault(text), path, element, Allowed);
+        problems.Add(code, path, element, Allowed);
         return null;
-    }
-
-    private static string Fault(string text)
-    {
-        if (text.Length > LongestText) return "text_too_long";
-        bool isOther = Enum.GetValues<Dimension>().Any(d => d != Dimension.Number && QuantityText.TryParse(text, d, out _));
-        return isOther ? "wrong_unit" : "not_a_quantity";
     }
 
     internal override void WriteKeywords(Utf8JsonWriter json)
@@ -75,7 +68,7 @@ public sealed class QuantityShape(Dimension dimension, double min, double max) :
         json.WriteStartObject();
         json.WriteString("type", "string");
         json.WriteNumber("maxLength", LongestText);
-        json.WriteString("pattern", @"^\s*[+-]?[0-9.][0-9./ ]*\s*[A-Za-z°""'%²³/µ][^\n]*$");
+        json.WriteString("pattern", @"^\s*-?[0-9.][0-9./ -]*\s*[^0-9\s].*$");
         json.WriteEndObject();
         json.WriteEndArray();
     }

@@ -67,7 +67,7 @@ public static class Shows
     {
         if (number == 0 || Math.Abs(number) is < 1e-6 or >= 1e9) return Number(number, "0.##E+0");
         int decimals = Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Abs(number))), 0, 9);
-        return Number(Math.Round(number, decimals), "#,0.#########");
+        return Number(Math.Round(number, decimals, MidpointRounding.AwayFromZero), "#,0.#########");
     }
 
     private static bool IsImperial(Settings settings) => settings.Units == "imperial";

@@ -20,7 +20,7 @@ public partial class TextsTests
     public void Every_code_in_the_library_has_a_sentence()
     {
         var codes = Sources().SelectMany(text => CodeLiteral().Matches(text)).Select(m => m.Groups[1].Success ? m.Groups[1].Value : m.Groups[2].Value).Distinct().ToList();
-        Assert.True(codes.Count > 25, "the scan found hardly any code");
+        Assert.True(codes.Count > 15, "the scan found hardly any code");
         Assert.Equal([], codes.Where(c => !Texts.Has(c)).Order(StringComparer.Ordinal));
     }
 
