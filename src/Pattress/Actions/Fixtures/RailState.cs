@@ -1,0 +1,48 @@
+using Pattress.Actions.Beams;
+
+namespace Pattress.Actions.Fixtures;
+
+/// <summary>A rail on supports of one set of stiffnesses.</summary>
+/// <param name="beam">The rail with supports that hold both ways.</param>
+/// <param name="cups">The brackets are open cups: the rail can lift off.</param>
+internal sealed class RailState(Beam beam, bool cups)
+{
+    private readonly Beam _cups = cups ? beam with { Supports = [.. beam.Supports.Select(s => s with { OneSided = true })] } : beam;
+
+    private readonly IReadOnlyList<InfluenceLine> _lines =
+        InfluenceLine.OfReactions(beam) ?? throw new InvalidOperationException("a rail on two supports cannot move freely");
+
+    /// <summary>Reaction of one support under standing loads; out of cups the rail may lift.</summary>
+    public double Standing(IReadOnlyList<UniformLoad> loads, int support)
+    {
+        double held = 0;
+        foreach (var load in loads) held += load.PerLength * (_lines[support].Integral(load.To) - _lines[support].Integral(load.From));
+        if (!cups) return held;
+        return BeamSolver.Solve(_cups, new(loads, [])) is { } lifting ? lifting.Reactions[support] : held;
+    }
+
+    /// <summary>Reaction of one support with the patches where they are worst for it.</summary>
+    public double Moving(IReadOnlyList<UniformLoad> standing, IReadOnlyList<PatchLoad> patches, int support)
+    {
+        var line = _lines[support];
+        UniformLoad[] worst = patches.Count == 1
+            ? [Placed(patches[0], MovingPatch.Envelope(line, patches[0]).Max.At)]
+            : Placed(patches, TwoPatches.Envelope(line, patches[0], patches[1]).Max);
+        return Standing([.. standing, .. worst], support);
+    }
+
+    /// <summary>Reaction of one support with the load on those spans alone that add to it.</summary>
+    public double OnAnySpans(double perMm, int support)
+    {
+        double[] cuts = [0, .. beam.Supports.Select(s => s.At), beam.Length];
+        double sum = 0;
+        for (int i = 0; i + 1 < cuts.Length; i++)
+            sum += Math.Max(0, _lines[support].Integral(cuts[i + 1]) - _lines[support].Integral(cuts[i]));
+        return perMm * sum;
+    }
+
+    private static UniformLoad Placed(PatchLoad patch, double at) => new(at, at + patch.Length, patch.PerLength);
+
+    private static UniformLoad[] Placed(IReadOnlyList<PatchLoad> patches, PairExtreme at) =>
+        [Placed(patches[0], at.First), Placed(patches[1], at.Second)];
+}
