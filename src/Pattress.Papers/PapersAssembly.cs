@@ -1,1 +1,0 @@
-namespace Pattress.Papers; internal static class PapersAssembly;
