@@ -100,6 +100,41 @@ def installation(gumbel, cov_load, cov_batch, weights, brackets, cases):
     return sum(integrate.quad(lambda z: stats.norm.pdf(z) * given(centre + spread * z), a, b, epsabs=1e-14)[0] for a, b in zip(cuts, cuts[1:]))
 
 
+def shrinkage(count):
+    """5 % fractile of one more test, by a dense trapezoidal grid over (ln s, ln tau); which < 0: of a new kind."""
+    for i in range(count):
+        kinds = [rng.normal(rng.normal(5, 0.3), 0.15, int(rng.integers(1, 6))) for _ in range(int(rng.integers(4, 9)))]
+        which = -1 if i == 0 else int(rng.integers(0, len(kinds)))
+        arguments = [which] + [v for k in kinds for v in (len(k), *k)]
+        say("shrinkage", arguments, dense(kinds, which))
+
+
+def dense(kinds, which):
+    n = np.array([len(k) for k in kinds])
+    y = np.array([np.mean(k) for k in kinds])
+    squares = sum(np.sum((np.array(k) - m) ** 2) for k, m in zip(kinds, y))
+    log_s, log_tau = np.linspace(np.log(0.01), np.log(1.5), 601), np.linspace(np.log(1e-9), np.log(1e3), 601)
+    s, tau = np.exp(log_s)[:, None], np.exp(log_tau)[None, :]
+    v = s[..., None] ** 2 / n + tau[..., None] ** 2
+    sw = np.sum(1 / v, axis=-1)
+    mean = np.sum(y / v, axis=-1) / sw
+    off = np.sum((y - mean[..., None]) ** 2 / v, axis=-1)
+    log_w = (-(n.sum() - len(n)) * np.log(s) - squares / (2 * s**2) - 0.5 * np.sum(np.log(v), axis=-1) - 0.5 * np.log(sw)
+             - 0.5 * off + np.log(tau) - np.log1p((tau / 0.2) ** 2))
+    w = np.exp(log_w - log_w.max())
+    w[[0, -1], :] /= 2
+    w /= w.sum()
+    if which < 0:
+        m, var = mean, 1 / sw + tau**2 + s**2
+    else:
+        lent = s**2 / n[which] / v[..., which]
+        m, var = y[which] + lent * (mean - y[which]), lent * tau**2 + lent**2 / sw + s**2
+    keep = w > 1e-16
+    w, m, sd = w[keep], m[keep], np.sqrt(np.broadcast_to(var, w.shape)[keep] if var.shape == w.shape else var[keep])
+    return optimize.brentq(lambda x: np.sum(w * stats.norm.cdf((x - m) / sd)) - 0.05, m.min() - 40, m.max() + 40, xtol=1e-11)
+
+
 tolerance_factors(40)
+shrinkage(6)
 special(8)
 installations(12)

@@ -6,7 +6,9 @@ public static class StudentT
     /// <summary>P(T &lt;= t) with <paramref name="degrees"/> &gt; 0 degrees of freedom.</summary>
     public static double Cdf(double t, double degrees)
     {
-        double tail = 0.5 * BetaFunctions.Regularised(degrees / 2, 0.5, degrees / (degrees + t * t));
+        double tail = t * t < degrees
+            ? 0.5 - 0.5 * BetaFunctions.Regularised(0.5, degrees / 2, t * t / (degrees + t * t))
+            : 0.5 * BetaFunctions.Regularised(degrees / 2, 0.5, degrees / (degrees + t * t));
         return t < 0 ? tail : 1 - tail;
     }
 

@@ -1,0 +1,57 @@
+using Pattress.Trials.Special;
+
+namespace Pattress.Trials.Shrinkage;
+
+/// <summary>A law known as a mixture of normals, on the scale of the model.</summary>
+public sealed class Predictive
+{
+    private readonly double[] _weights, _means, _deviations;
+
+    internal Predictive(double[] weights, double[] means, double[] deviations)
+    {
+        (_weights, _means, _deviations) = (weights, means, deviations);
+        for (int i = 0; i < weights.Length; i++) Mean += weights[i] * means[i];
+        double variance = 0;
+        for (int i = 0; i < weights.Length; i++)
+            variance += weights[i] * (deviations[i] * deviations[i] + (means[i] - Mean) * (means[i] - Mean));
+        StandardDeviation = Math.Sqrt(variance);
+    }
+
+    public double Mean { get; }
+
+    /// <summary>May be very large where one or two kinds leave the spread between kinds to its prior.</summary>
+    public double StandardDeviation { get; }
+
+    /// <summary>P(value &lt;= x).</summary>
+    public double Cdf(double x) => At(x).Value;
+
+    /// <summary>The value that is not reached with probability <paramref name="p"/>, between 0 and 1.</summary>
+    public double Quantile(double p)
+    {
+        if (!(p is > 0 and < 1)) throw new ArgumentOutOfRangeException(nameof(p), p, "between 0 and 1");
+        double width = Typical(), low = Mean - width, high = Mean + width;
+        while (Cdf(low) > p) low -= width *= 2;
+        while (Cdf(high) < p) high += width *= 2;
+        return Root.Newton(x => (At(x).Value - p, At(x).Slope), 0.5 * (low + high), low, high);
+    }
+
+    /// <summary>A typical deviation of the components: the mixture's own may not exist.</summary>
+    private double Typical()
+    {
+        double sum = 0;
+        for (int i = 0; i < _weights.Length; i++) sum += _weights[i] * Math.Log(_deviations[i]);
+        return Math.Exp(sum);
+    }
+
+    private (double Value, double Slope) At(double x)
+    {
+        double value = 0, slope = 0;
+        for (int i = 0; i < _weights.Length; i++)
+        {
+            double z = (x - _means[i]) / _deviations[i];
+            value += _weights[i] * NormalTable.Cdf(z);
+            slope += _weights[i] / _deviations[i] * Normal.Pdf(z);
+        }
+        return (value, slope);
+    }
+}
