@@ -1,0 +1,63 @@
+using Pattress.Trials.Shrinkage;
+using Pattress.Trials.Statistics;
+
+namespace Pattress.Trials.Documents;
+
+/// <summary>Works a document of tests out.</summary>
+public static class Analysis
+{
+    private const int MostCompared = 30, MostIntervals = 4;
+
+    /// <summary>The answer, or what is wrong with the settings.</summary>
+    public static Outcome<TrialAnswer> Of(TrialDocument document, TrialSettings settings)
+    {
+        var problems = settings.Problems().ToList();
+        return problems.Count > 0 ? Outcome<TrialAnswer>.Refused(problems) : Outcome<TrialAnswer>.Of(Worked(document, settings));
+    }
+
+    private static TrialAnswer Worked(TrialDocument document, TrialSettings settings)
+    {
+        var groups = document.Tests.GroupBy(t => t.Kind).ToList();
+        var together = Together(groups);
+        var conflicts = together is null ? [] : ShrinkageGuard.Conflicts(together.Kinds);
+        List<KindResult> kinds = [.. groups.Select((g, i) => KindAnalysis.Of(g, settings, ExpectedOf(together, i, settings, conflicts), conflicts.Any(c => c.Kind == i)))];
+        return new(settings, document.FurtherColumns, kinds, together is null ? null : From(together.NextOfNewKind, settings),
+            together is null ? [] : [.. Compared(together)], [.. Reasons(together)]);
+    }
+
+    /// <summary>All kinds on the logarithms of their loads; null where too many tests are known only as an interval.</summary>
+    private static ShrunkKinds? Together(IReadOnlyList<IGrouping<string, TrialTest>> groups) =>
+        groups.Sum(g => g.Count(t => t.HighN is not null)) > MostIntervals ? null : ShrunkKinds.Fit([.. groups.Select(Series)]);
+
+    private static KindSeries Series(IGrouping<string, TrialTest> group) => new(group.Key,
+        [.. group.Where(t => t.HighN is null).Select(t => Math.Log(t.LoadN))],
+        [.. group.Where(t => t.HighN is not null).Select(t => new Between(Math.Log(t.LoadN), Math.Log(t.HighN!.Value)))]);
+
+    private static Expected? ExpectedOf(ShrunkKinds? fit, int kind, TrialSettings settings, IReadOnlyList<KindConflict> conflicts)
+    {
+        if (fit is null) return null;
+        var next = From(fit.NextOf(kind), settings);
+        return conflicts.Any(c => c.Kind == kind) ? next with { FractileN = Math.Exp(ShrinkageGuard.Guarded(fit, kind, settings.Fractile)) } : next;
+    }
+
+    private static Expected From(Predictive p, TrialSettings settings) => new(Math.Exp(p.Quantile(0.5)), Math.Exp(p.Quantile(settings.Fractile)));
+
+    private static IEnumerable<KindComparison> Compared(ShrunkKinds fit)
+    {
+        for (int a = 0; a < fit.Kinds.Count && fit.Kinds.Count <= MostCompared; a++)
+            for (int b = a + 1; b < fit.Kinds.Count; b++)
+            {
+                var difference = fit.Difference(a, b);
+                double chance = 1 - difference.Cdf(0);
+                yield return new(fit.Kinds[a].Kind, fit.Kinds[b].Kind, chance, Math.Exp(difference.Quantile(0.05)), Math.Exp(difference.Quantile(0.95)), chance is > 0.95 or < 0.05);
+            }
+    }
+
+    private static IEnumerable<Reason> Reasons(ShrunkKinds? fit)
+    {
+        if (fit is null) { yield return new("trial_intervals_many", Said.Count(MostIntervals)); yield break; }
+        yield return new("trial_prior_assumed");
+        if (fit.PriorMatters) yield return new("trial_few_kinds", Said.Count(fit.Kinds.Count));
+        yield return new("trial_one_mechanism");
+    }
+}
