@@ -18,7 +18,7 @@ internal readonly record struct LatticeShape(double Presence, double ExtraPerBay
 internal sealed class LatticeKernel
 {
     private double[] _weights = [], _places = [], _sums = [], _hits = [], _steps = [], _phase = [];
-    private double[] _jitter = [];
+    private double[] _jitter = [], _mirrored = [];
     private int _n, _pad, _reach, _maxPhases;
     private LatticeShape _shape;
 
@@ -26,6 +26,8 @@ internal sealed class LatticeKernel
     public void Load(ReadOnlySpan<double> weights, LatticeShape shape, double[] jitter, double maxPitch)
     {
         (_n, _shape, _jitter, _reach) = (weights.Length - 1, shape, jitter, jitter.Length / 2);
+        if (_mirrored.Length != jitter.Length) _mirrored = new double[jitter.Length];
+        for (int i = 0; i < jitter.Length; i++) _mirrored[i] = jitter[^(i + 1)];
         _maxPhases = (int)Math.Ceiling(maxPitch);
         _pad = (2 * _maxPhases) + (2 * _reach) + 8;
         PadWeights(weights);
@@ -80,7 +82,7 @@ internal sealed class LatticeKernel
     {
         _hits.AsSpan(0, _pad + Edge).Clear();
         _hits.AsSpan(_pad + _n + 1 - Edge, _pad + Edge).Clear();
-        Vectors.Correlate(_hits.AsSpan(_pad - _reach, _n + 1 + (2 * _reach)), _jitter, scratch[..(_n + 1)]);
+        Vectors.Correlate(_hits.AsSpan(_pad - _reach, _n + 1 + (2 * _reach)), _mirrored, scratch[..(_n + 1)]);
         double extra = 0;
         for (int i = 0; i < _pad; i++) extra += _steps[i];
         for (int i = 0; i <= _n; i++)

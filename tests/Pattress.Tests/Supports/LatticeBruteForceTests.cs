@@ -1,0 +1,109 @@
+using Pattress.Supports;
+
+namespace Pattress.Tests.Supports;
+
+/// <summary>Every configuration of small random walls written out one by one, against the kernels: to 1e-12.</summary>
+public class LatticeBruteForceTests
+{
+    private sealed record Small(int N, double[] W, int[] Pitches, double[] Jitter, LatticeShape Shape);
+
+    [Fact]
+    public void Two_hundred_random_walls_by_enumeration()
+    {
+        var random = new Random(20240607);
+        for (int wall = 0; wall < 200; wall++) Check(Make(random));
+    }
+
+    [Fact]
+    public void Renewal_on_random_walls_by_enumeration()
+    {
+        var random = new Random(11);
+        for (int wall = 0; wall < 100; wall++)
+        {
+            double[] w = [.. Enumerable.Range(0, 60).Select(_ => Math.Exp(random.NextDouble() * 6 - 3))];
+            double[] gaps = new double[24], first = [.. Enumerable.Repeat(1.0 / 20, 20)];
+            for (int d = 17; d < 24; d++) gaps[d] = 1.0 / 7;
+            var kernel = new RenewalKernel();
+            kernel.SetPrior(first, gaps);
+            kernel.Run(w, true);
+            double[] density = new double[60], expected = new double[60];
+            kernel.AddDensity(density, 1);
+            double z = Walk(w, first, gaps, expected, -1, 1, []);
+            Assert.Equal(Math.Log(z), kernel.LogEvidence, 1e-12);
+            for (int i = 0; i < 60; i++) Assert.Equal(expected[i] / z, density[i], 1e-12);
+        }
+    }
+
+    /// <summary>Walks every configuration of a renewal wall; adds its weight at each of its places.</summary>
+    private static double Walk(double[] w, double[] first, double[] gaps, double[] at, int last, double weight, List<int> places)
+    {
+        double z = 0;
+        for (int next = 0; next <= last + gaps.Length || (last < 0 && next < first.Length); next++)
+        {
+            double p = last < 0 ? (next < first.Length ? first[next] : 0) : next > last && next - last < gaps.Length ? gaps[next - last] : 0;
+            if (p == 0) continue;
+            if (next >= w.Length) { z += p * weight; foreach (int i in places) at[i] += p * weight; continue; }
+            places.Add(next);
+            z += Walk(w, first, gaps, at, next, weight * p * w[next], places);
+            places.RemoveAt(places.Count - 1);
+        }
+        return z;
+    }
+
+    private static Small Make(Random random)
+    {
+        int n = random.Next(8, 14);
+        double a = random.NextDouble(), b = random.NextDouble(), c = random.NextDouble();
+        return new(n, [.. Enumerable.Range(0, n + 1).Select(_ => Math.Exp((random.NextDouble() * 8) - 4))], [random.Next(5, 7), random.Next(7, 9)],
+            [a / (a + b + c), b / (a + b + c), c / (a + b + c)], new(0.5 + (random.NextDouble() / 2), random.NextDouble() / 2, 2));
+    }
+
+    private static void Check(Small s)
+    {
+        var kernel = new LatticeKernel();
+        kernel.Load(s.W, s.Shape, s.Jitter, s.Pitches.Max());
+        double[][] expected = [.. s.Pitches.Select(_ => new double[s.N + 1])];
+        double[] z = [.. s.Pitches.Select((p, i) => Enumerable.Range(0, p).Sum(phase => Enumerate(s, p, phase, expected[i]) / p))];
+        double[] density = new double[s.N + 1], scratch = new double[s.N + 1];
+        kernel.Clear();
+        for (int i = 0; i < z.Length; i++)
+        {
+            Assert.Equal(Math.Log(z[i]), kernel.LogEvidence(i, s.Pitches[i], []), 1e-12);
+            kernel.Gather(i, s.Pitches[i], z[i] / z.Sum());
+        }
+        kernel.AddDensity(density, scratch);
+        for (int c = 0; c <= s.N; c++) Assert.Equal(z.Select((_, i) => expected[i][c] / s.Pitches[i]).Sum() / z.Sum(), density[c], 1e-12);
+    }
+
+    /// <summary>All placings of one phase: each lattice place empty or jittered, each bay empty or with one extra.</summary>
+    private static double Enumerate(Small s, int pitch, int phase, double[] at)
+    {
+        List<List<(double P, int Place)>> choices = [];
+        for (int place = phase; place <= s.N; place += pitch)
+            choices.Add([(1 - s.Shape.Presence, -1), .. s.Jitter.Select((j, t) => (s.Shape.Presence * j, place + t - 1))]);
+        for (int from = phase - pitch; from <= s.N; from += pitch)
+        {
+            int count = pitch - (2 * s.Shape.ClearSteps) + 1;
+            choices.Add([(1 - s.Shape.ExtraPerBay, -1), .. Enumerable.Range(0, count).Select(i => (s.Shape.ExtraPerBay / count, from + s.Shape.ClearSteps + i))]);
+        }
+        return Walk(s, choices, 0, 1, at, []);
+    }
+
+    private static double Walk(Small s, List<List<(double P, int Place)>> choices, int i, double weight, double[] at, List<int> places)
+    {
+        if (i == choices.Count)
+        {
+            foreach (int p in places) at[p] += weight;
+            return weight;
+        }
+        double z = 0;
+        foreach (var (p, place) in choices[i])
+        {
+            bool inside = place >= 0 && place <= s.N;
+            if (inside) places.Add(place);
+            z += Walk(s, choices, i + 1, weight * p * (inside ? s.W[place] : 1), at, places);
+            if (inside) places.RemoveAt(places.Count - 1);
+        }
+        return z;
+    }
+}
