@@ -57,7 +57,8 @@ public sealed record HoleAnswer(Point At, double DiameterMm, double DepthMm, str
 public sealed record FixingForce(Point At, double TensionN, double ShearN);
 
 /// <summary>A kind that would do as well.</summary>
-public sealed record AlternativeAnswer(string Fixing, double Utilisation, string Governs, double ProbabilityOfFailure, decimal PriceEach);
+/// <param name="Sure">Probability of the ideas of the wall in which it fits and holds.</param>
+public sealed record AlternativeAnswer(string Fixing, double Utilisation, string Governs, double ProbabilityOfFailure, decimal PriceEach, double Sure);
 
 /// <summary>A kind that will not do, and why.</summary>
 public sealed record RejectedAnswer(string Fixing, Reason Why);

@@ -1,0 +1,58 @@
+using Pattress.Actions;
+using Pattress.Fixings;
+using Pattress.Planning;
+
+namespace Pattress.Jobs;
+
+/// <summary>The catalogue and priors a plan rests on, and their fingerprint.</summary>
+public sealed record PlanData(FixingCatalogue Catalogue, string Hash)
+{
+    /// <summary>What ships with the program.</summary>
+    public static PlanData Embedded { get; } = new(FixingCatalogue.FromEmbedded, DataHash.OfEmbedded());
+}
+
+/// <summary>The one entry point of the main job: a pure synchronous function from a job to its plan.</summary>
+public static class Planner
+{
+    /// <summary>Version of the program that made a plan.</summary>
+    public static string ProgramVersion { get; } = typeof(Planner).Assembly.GetName().Version!.ToString(3);
+
+    /// <summary>Plans a whole job. The same job gives the same plan on the same build. Never fails on a job that passed the door.</summary>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public static PlanAnswer Plan(Job job, PlanData data, CancellationToken cancel = default)
+    {
+        var house = HouseView.Of(job);
+        var planned = new List<PlannedItem>();
+        foreach (var fixture in job.Fixtures)
+        {
+            cancel.ThrowIfCancellationRequested();
+            planned.Add(ItemPlanner.Plan(fixture, house[fixture.Wall], job.Settings, data.Catalogue));
+        }
+        return Gather(job, data, house, planned);
+    }
+
+    private static PlanAnswer Gather(Job job, PlanData data, IReadOnlyDictionary<string, WallView> house, List<PlannedItem> planned)
+    {
+        var items = planned.Select(p => p.Answer).ToList();
+        var buy = GreedyBuying.Lines(items, job.Stock, data.Catalogue);
+        return new(
+            items.Count == 0 ? Verdict.CheckFirst : items.Max(i => i.Verdict), job.Title, ProgramVersion, data.Hash, items,
+            [.. job.Walls.Select(w => house[w.Id].Answer)], Checks(planned), buy, buy.Sum(l => l.Price), job.Settings.Currency,
+            OrderOfWork.Steps(items), Cautions.Of(job, items), Assumed(job));
+    }
+
+    /// <summary>Each check once, with all the items that wait for it; in the order of the items.</summary>
+    private static IReadOnlyList<CheckToDo> Checks(List<PlannedItem> planned) =>
+        [.. planned.SelectMany(p => p.Checks).GroupBy(c => (c.Kind, c.Wall, c.At, Key(c.Why)))
+            .Select(g => g.First() with { Items = [.. g.SelectMany(c => c.Items).Distinct(StringComparer.Ordinal)] })];
+
+    private static string Key(Reason why) => why.Code + string.Join('|', why.Values);
+
+    private static List<Assumption> Assumed(Job job)
+    {
+        var said = new List<Assumption> { new("assume_prices", [], "invented") };
+        if (job.Settings.YearBuilt is null) said.Add(new("assume_year", [], "assumed"));
+        if (job.Walls.Any(w => w.Readings.Count > 0)) said.Add(new("assume_line", [], "assumed"));
+        return said;
+    }
+}

@@ -1,0 +1,109 @@
+using Pattress.Actions;
+using Pattress.Fixings;
+using Pattress.Jobs;
+using Pattress.Working;
+
+namespace Pattress.Planning;
+
+/// <summary>What was found for one bracket, before the gates of the verdict.</summary>
+/// <param name="AnythingHolds">Probability of all ideas of the wall in which any kind holds.</param>
+public sealed record BracketPlan(BracketActions Actions, IReadOnlyList<Idea> Ideas, IReadOnlyList<Candidate> All, Candidate? Picked, double AnythingHolds, BracketAnswer Answer);
+
+/// <summary>Turns ideas of the wall and loads of a bracket into its answer.</summary>
+public static class BracketPlanner
+{
+    /// <summary>Bits run this much past the board to make way for what opens, mm (common practice, no source).</summary>
+    private const double PastBoardMm = 5;
+
+    public static BracketPlan Plan(BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, WallView wall, FixingCatalogue catalogue)
+    {
+        var choice = new Choice(bracket, ideas, ask, wall.Wall.OldHoles);
+        var all = choice.All(catalogue);
+        var picked = choice.Pick(all);
+        double holds = ideas.Where(i => all.Any(c => choice.HoldsIn(c, i))).Sum(i => i.Probability);
+        return new(bracket, ideas, all, picked, holds, Answer(bracket, ideas, all, picked, ask, wall, catalogue));
+    }
+
+    private static BracketAnswer Answer(
+        BracketActions bracket, IReadOnlyList<Idea> ideas, IReadOnlyList<Candidate> all, Candidate? picked, Ask ask, WallView wall, FixingCatalogue catalogue)
+    {
+        var main = picked?.Best ?? ideas.MaxBy(i => i.Probability)!;
+        var shown = picked ?? all.MinBy(c => c.NearestUtilisation)!;
+        var trace = new Trace();
+        var hold = picked is null ? null : Retraced(bracket, picked, ask, trace);
+        return new(
+            bracket.Index, bracket.At, picked?.Size.Id, picked?.Holes.Count ?? 0, hold?.Utilisation ?? Finite(shown.NearestUtilisation), hold?.Governs ?? "none",
+            hold?.ProbabilityOfFailure ?? 1, main.First.BuildUp, picked?.Sure ?? main.Probability, main.IntoSupport, hold?.Basis ?? "none",
+            picked is null ? null : NextHole.After(picked.Size, picked.Spot!, catalogue.Sizes)?.Id, picked?.Size.Price ?? 0,
+            picked is null ? [] : Holes(bracket, picked, main, wall), Placed(bracket, hold?.Forces ?? []), hold?.ToeMpa ?? 0, hold?.ToeUtilisation ?? 0, hold?.LoadCase ?? "none",
+            Alternatives(all, picked), Rejected(all), Section(main, picked), trace.Steps, Why(picked, shown, main, ask), hold?.MeanToPermitted ?? 0, bracket.Plate);
+    }
+
+    private static Hold Retraced(BracketActions bracket, Candidate picked, Ask ask, Trace trace)
+    {
+        var spot = picked.Spot!;
+        var forces = new Forces(bracket, ask.ToeStrip).Of(picked.Holes, picked.Size.Kind.HoldsBy, spot.Base)!;
+        return Planning.Holds.Worst(picked.Size, spot, forces, [.. picked.Holes.Select(i => bracket.Plate.Holes[i])], bracket.Plate, ask, trace);
+    }
+
+    private static double Finite(double value) => double.IsFinite(value) ? value : 0;
+
+    private static IReadOnlyList<FixingForce> Placed(BracketActions bracket, IReadOnlyList<FixingForce> forces) =>
+        [.. forces.Select(f => f with { At = new(bracket.At.X + f.At.X, bracket.At.Y + f.At.Y) })];
+
+    private static IReadOnlyList<HoleAnswer> Holes(BracketActions bracket, Candidate picked, Idea main, WallView wall) =>
+        [.. picked.Holes.Select(i => Hole(bracket, picked.Size, bracket.Plate.Holes[i], picked.Spot!, main.SupportProbability[i], wall))];
+
+    private static HoleAnswer Hole(BracketActions bracket, FixingSize size, Point hole, Spot spot, double support, WallView wall)
+    {
+        var at = new Point(bracket.At.X + hole.X, bracket.At.Y + hole.Y);
+        double diameter = size.HoleMm > 0 ? size.HoleMm : size.ScrewMm;
+        string strip = CableStrips.Touching(wall.Strips, at, diameter).FirstOrDefault()?.Id ?? "";
+        return new(at, diameter, Depth(size, spot), Bit(size, spot), support, strip);
+    }
+
+    /// <summary>Never deeper than the fixing and the wall allow.</summary>
+    private static double Depth(FixingSize size, Spot spot) => Math.Round(size.Kind.HoldsBy switch
+    {
+        HoldsBy.ThreadInWood or HoldsBy.ThreadInSteel => Math.Min(size.LengthMm, spot.Face.Mean + spot.SupportDepth.Mean),
+        HoldsBy.ThreadInPlug or HoldsBy.Sleeve when spot.Behind is not Behind.Dab => spot.MasonryAt.Mean + size.EmbedMm + PastBoardMm,
+        HoldsBy.Plug when spot.Behind is Behind.Masonry or Behind.Aerated => spot.Face.Mean + size.EmbedMm + PastBoardMm,
+        HoldsBy.ThreadInPlug => spot.Face.Mean + Math.Min(size.EmbedMm, spot.Void.Mean),
+        _ => spot.Face.Mean + Math.Min(PastBoardMm, spot.Void.Mean),
+    }, 1);
+
+    private static string Bit(FixingSize size, Spot spot) => spot.Behind switch
+    {
+        Behind.Timber => size.Kind.HoldsBy == HoldsBy.ThreadInWood ? "wood" : size.Kind.Bit,
+        Behind.SteelStud or Behind.SteelLintel => size.Kind.HoldsBy == HoldsBy.ThreadInSteel ? "none" : "metal",
+        _ => size.Kind.Bit,
+    };
+
+    private static IReadOnlyList<AlternativeAnswer> Alternatives(IReadOnlyList<Candidate> all, Candidate? picked) =>
+        [.. all.Where(c => c.Best is not null && c != picked).OrderByDescending(c => Choice.Rounded(c.Sure)).ThenBy(c => c.Size.Id, StringComparer.Ordinal)
+            .Select(c => new AlternativeAnswer(c.Size.Id, c.Hold!.Utilisation, c.Hold.Governs, c.Hold.ProbabilityOfFailure, c.Size.Price, c.Sure))];
+
+    private static IReadOnlyList<RejectedAnswer> Rejected(IReadOnlyList<Candidate> all) =>
+        [.. all.Where(c => c.Best is null).Select(c => new RejectedAnswer(c.Size.Id, c.Refused!))];
+
+    private static WallSection Section(Idea main, Candidate? picked) =>
+        new(main.First.BuildUp, (picked?.Spot ?? main.First).Layers, picked?.Size.Id, picked?.Size.LengthMm ?? 0, picked?.Size.EmbedMm ?? 0);
+
+    private static Reason Why(Candidate? picked, Candidate shown, Idea main, Ask ask)
+    {
+        if (picked is null)
+        {
+            return double.IsFinite(shown.NearestUtilisation)
+                ? new Reason("not_here_weak", Said.Name(shown.Size.Id), Said.Percent(shown.NearestUtilisation))
+                : new Reason("not_here_none");
+        }
+        string code = Choice.Rounded(picked.Sure) < ask.SureWanted ? (main.IntoSupport ? "check_support" : "check_wall")
+            : main.IntoSupport ? "ready_support" : "ready";
+        return code switch
+        {
+            "check_support" => new Reason(code, Said.Percent(picked.Sure), Said.Percent(ask.SureWanted)),
+            "check_wall" => new Reason(code, Said.Name(main.First.BuildUp), Said.Percent(picked.Sure), Said.Percent(ask.SureWanted)),
+            _ => new Reason(code, Said.Name(picked.Size.Id), Said.Name(main.First.BuildUp), Said.Percent(picked.Hold!.Utilisation), Said.Percent(picked.Sure)),
+        };
+    }
+}

@@ -1,0 +1,105 @@
+using Pattress.Actions;
+using Pattress.Fixings;
+using Pattress.Jobs;
+
+namespace Pattress.Planning;
+
+/// <summary>Judges every size of every kind for one bracket over all ideas of the wall.</summary>
+public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, IReadOnlyList<OldHole> oldHoles)
+{
+    private readonly Forces _forces = new(bracket, ask.ToeStrip);
+
+    /// <summary>One candidate a size, in the catalogue's order: its best pattern of holes.</summary>
+    public IReadOnlyList<Candidate> All(FixingCatalogue catalogue) => [.. catalogue.Sizes.Select(Judge)];
+
+    /// <summary>
+    /// The one to use: those sure enough first, support and masonry before board, then by cost and id; when none is sure
+    /// enough, the surest.
+    /// </summary>
+    public Candidate? Pick(IReadOnlyList<Candidate> all)
+    {
+        var holding = all.Where(c => c.Best is not null).ToList();
+        var sure = holding.Where(c => Rounded(c.Sure) >= ask.SureWanted).ToList();
+        return sure.Count > 0
+            ? sure.OrderBy(c => HouseRules.OnBoard(c.Spot!.Behind)).ThenBy(c => c.Cost(ask.Settings.MinutePrice)).ThenBy(c => c.Size.Id, StringComparer.Ordinal).First()
+            : holding.OrderByDescending(c => Rounded(c.Sure)).ThenBy(c => c.Cost(ask.Settings.MinutePrice)).ThenBy(c => c.Size.Id, StringComparer.Ordinal).FirstOrDefault();
+    }
+
+    /// <summary>Whether this candidate fits and holds in this idea.</summary>
+    public bool HoldsIn(Candidate c, Idea idea) => c.Best is not null && Speaks(idea, c.Holes) && InIdea(c.Size, c.Holes, idea).Reason is null;
+
+    internal static double Rounded(double value) => Math.Round(value, 6, MidpointRounding.ToEven);
+
+    private Candidate Judge(FixingSize size)
+    {
+        Candidate? best = null;
+        foreach (var holes in ideas.SelectMany(i => Patterns.Of(bracket.Plate.Holes, i.Columns)).DistinctBy(h => string.Join(' ', h)))
+        {
+            var candidate = Judge(size, holes);
+            if (best is null || Better(candidate, best)) best = candidate;
+        }
+        return best!;
+    }
+
+    private static bool Better(Candidate a, Candidate b) =>
+        Rounded(a.Sure) > Rounded(b.Sure)
+        || (Rounded(a.Sure) == Rounded(b.Sure) && a.Best is null && a.NearestUtilisation < b.NearestUtilisation - 1e-9)
+        || (Rounded(a.Sure) == Rounded(b.Sure) && a.Best is not null && a.Holes.Count < b.Holes.Count);
+
+    private Candidate Judge(FixingSize size, IReadOnlyList<int> holes)
+    {
+        double sure = 0, nearest = double.PositiveInfinity;
+        (Idea Idea, Hold Hold)? best = null;
+        Reason? refused = null;
+        double refusedWeight = -1;
+        foreach (var idea in ideas.Where(i => Speaks(i, holes)))
+        {
+            var (reason, hold) = InIdea(size, holes, idea);
+            if (hold is not null) nearest = Math.Min(nearest, hold.Utilisation);
+            if (reason is null)
+            {
+                sure += idea.Probability;
+                if (best is null || idea.Probability > best.Value.Idea.Probability) best = (idea, hold!);
+            }
+            else if (Weight(reason, idea) > refusedWeight) (refused, refusedWeight) = (reason, Weight(reason, idea));
+        }
+        return new(size, holes, sure, best?.Idea, best?.Hold, best is null ? refused ?? new Reason("no_idea_of_wall") : null, nearest);
+    }
+
+    /// <summary>An idea of meeting a support speaks only of the holes over it; the others speak of any holes.</summary>
+    private static bool Speaks(Idea idea, IReadOnlyList<int> holes) => !idea.IntoSupport || holes.All(idea.Columns.Contains);
+
+    /// <summary>A refusal for the wrong base says least: the reason shown is the likeliest idea's that it was meant for.</summary>
+    private static double Weight(Reason reason, Idea idea) => reason.Code == "not_for_base" ? idea.Probability * 1e-3 : idea.Probability;
+
+    private (Reason? Reason, Hold? Hold) InIdea(FixingSize size, IReadOnlyList<int> holes, Idea idea)
+    {
+        var spot = idea.For(size.Kind);
+        var reason = Fit.Refusal(size, spot) ?? HouseRules.Refusal(size, spot, ask)
+            ?? Patterns.Foul(size, bracket.Plate.Holes, holes) ?? OldHole(size, holes);
+        if (reason is not null) return (reason, null);
+        var forces = _forces.Of(holes, size.Kind.HoldsBy, spot.Base);
+        if (forces is null) return (new Reason("mechanism_of_plate"), null);
+        var hold = Holds.Worst(size, spot, forces, [.. holes.Select(i => bracket.Plate.Holes[i])], bracket.Plate, ask, null);
+        return (Verdict(hold), hold);
+    }
+
+    private Reason? OldHole(FixingSize size, IReadOnlyList<int> holes)
+    {
+        foreach (int i in holes)
+        {
+            var h = bracket.Plate.Holes[i];
+            if (Neighbours.OldHole(size, new(bracket.At.X + h.X, bracket.At.Y + h.Y), oldHoles) is { } reason) return reason;
+        }
+        return null;
+    }
+
+    private Reason? Verdict(Hold hold)
+    {
+        if (hold.NotCovered is not null) return hold.NotCovered;
+        if (Rounded(hold.Utilisation) > 1) return new Reason("too_weak", Said.Percent(hold.Utilisation), Said.Name("mechanism." + hold.Governs));
+        return hold.ProbabilityOfFailure > ask.TargetProbability
+            ? new Reason("too_likely_to_fail", Said.Plain(hold.ProbabilityOfFailure), Said.Plain(ask.TargetProbability))
+            : null;
+    }
+}

@@ -1,0 +1,127 @@
+using Pattress.Actions;
+using Pattress.Brackets;
+using Pattress.Fixings;
+using Pattress.Jobs;
+
+namespace Pattress.Planning;
+
+/// <summary>Worst forces of one load case over the stiffness intervals: design values, N and MPa.</summary>
+/// <param name="Tension">Per used hole, the greatest tension over the intervals.</param>
+/// <param name="Shear">Per used hole.</param>
+/// <param name="ToeMpa">Pressure under the toe: the contact force spread over the block that a crushing board makes of it.</param>
+/// <param name="MeanShare">Mean load over design load, for the probability of failure.</param>
+public sealed record CaseForces(LoadCase Case, IReadOnlyList<double> Tension, IReadOnlyList<double> Shear, double ToeMpa, double MeanShare, double ActionCov);
+
+/// <summary>
+/// Forces on the fixings of one bracket for the holes in use. Stiffness is never asked for: the interval's corners are
+/// solved and the worst is kept. Answers are remembered, since many sizes share a stiffness class.
+/// </summary>
+public sealed class Forces(BracketActions bracket, bool toeStrip)
+{
+    /// <summary>A strip under the toe spreads its pressure over this much more of the plate's height, mm (assumed).</summary>
+    public const double StripMm = 25;
+
+    /// <summary>Share of the plate that presses as one block when the board under its toe begins to crush (assumed).</summary>
+    public const double ToeShare = 0.25;
+
+    /// <summary>Allowance for prying of thin bracket plates, on the tension (assumed).</summary>
+    public const double Prying = 1.10;
+
+    /// <summary>Scatter of a permanent load: what a thing weighs (assumed).</summary>
+    private const double PermanentCov = 0.10;
+
+    /// <summary>A characteristic variable load is taken as the 95 % fractile; its mean lies this many sd below.</summary>
+    private const double Fractile95 = 1.645;
+
+    /// <summary>A plate on one fixing hangs straight when the load's line passes it by no more than this, mm (assumed).</summary>
+    private const double TurnsByMm = 15;
+
+    private readonly Dictionary<(string Holes, HoldsBy HoldsBy, string Base), IReadOnlyList<CaseForces>?> _known = [];
+    private readonly Plate _plate = Plate.Of([.. Outline(bracket.Plate, toeStrip).Select(p => new Corner(p.X, p.Y))]);
+
+    /// <summary>Forces of every load case, or null when the plate could turn about its fixings.</summary>
+    /// <param name="used">Indices of the plate's holes in use.</param>
+    public IReadOnlyList<CaseForces>? Of(IReadOnlyList<int> used, HoldsBy holdsBy, string baseMaterial)
+    {
+        var key = (string.Join(' ', used), holdsBy, baseMaterial);
+        if (!_known.TryGetValue(key, out var forces))
+            _known[key] = forces = Solve(used, StiffnessData.Fixing(holdsBy), StiffnessData.Bed(baseMaterial), holdsBy is HoldsBy.Wings or HoldsBy.Plug);
+        return forces;
+    }
+
+    private CaseForces[]? Solve(IReadOnlyList<int> used, Interval fixing, Interval bed, bool play)
+    {
+        var holes = used.Select(i => bracket.Plate.Holes[i]).ToArray();
+        var cases = new CaseForces[bracket.Cases.Count];
+        for (int c = 0; c < cases.Length; c++)
+        {
+            if (Case(bracket.Cases[c], holes, fixing, bed, play) is not { } forces) return null;
+            cases[c] = forces;
+        }
+        return cases;
+    }
+
+    private CaseForces? Case(LoadCase load, Point[] holes, Interval fixing, Interval bed, bool play)
+    {
+        var worst = new double[holes.Length];
+        double contact = 0;
+        foreach (double k in (ReadOnlySpan<double>)[fixing.Low, fixing.High])
+        {
+            foreach (double kb in (ReadOnlySpan<double>)[bed.Low, bed.High])
+            {
+                if (!Corner(load.Design, holes, k, new Bed(kb), worst, ref contact)) return null;
+            }
+        }
+        for (int i = 0; i < worst.Length; i++) worst[i] *= Prying;
+        var (share, cov) = MeanShare(load);
+        return Shear(load.Design, holes, play) is { } shear ? new(load, worst, shear, contact / _toeArea, share, cov) : null;
+    }
+
+    /// <summary>Elastic vector method; where bolts have play in their holes any one may have to take it all. Null when it could turn.</summary>
+    private static double[]? Shear(Wrench design, Point[] holes, bool play)
+    {
+        var points = holes.Select(h => new ShearPoint(h.X, h.Y)).ToArray();
+        double all = Math.Sqrt(design.Vx * design.Vx + design.Vy * design.Vy);
+        if (points.Length == 1) return Math.Abs(design.Tz + points[0].Y * design.Vx - points[0].X * design.Vy) <= all * TurnsByMm ? [all] : null;
+        if (play) return [.. points.Select((_, i) => ShearGroup.WithPlay(points, i, design.Vx, design.Vy, design.Tz))];
+        var forces = new ShearForce[points.Length];
+        return ShearGroup.TrySolve(points, design.Vx, design.Vy, design.Tz, forces) ? [.. forces.Select(f => f.Size)] : null;
+    }
+
+    private bool Corner(Wrench design, Point[] holes, double stiffness, Bed bed, double[] worst, ref double contact)
+    {
+        Span<FixingPoint> points = stackalloc FixingPoint[holes.Length];
+        for (int i = 0; i < holes.Length; i++) points[i] = new(holes[i].X, holes[i].Y, stiffness);
+        Span<double> tension = stackalloc double[holes.Length];
+        var answer = ContactSolver.Solve(_plate, points, bed, new(design.N, design.Mx, design.My), tension);
+        if (answer.Status != ContactStatus.Balanced) return false;
+        for (int i = 0; i < holes.Length; i++) worst[i] = Math.Max(worst[i], tension[i]);
+        contact = Math.Max(contact, answer.Contact);
+        return true;
+    }
+
+    /// <summary>Area that the toe presses on, mm²: a share of the plate, and the strip under it.</summary>
+    private readonly double _toeArea = ToeShare * Plate.Of([.. bracket.Plate.Outline.Select(p => new Corner(p.X, p.Y))]).Area
+        + (toeStrip ? StripMm * (bracket.Plate.Outline.Max(p => p.X) - bracket.Plate.Outline.Min(p => p.X)) : 0);
+
+    /// <summary>Mean of the load over its design value, and its coefficient of variation, from the larger of shear and pull.</summary>
+    private static (double Share, double Cov) MeanShare(LoadCase c)
+    {
+        double g = Size(c.Permanent), q = Size(c.Variable), d = Size(c.Design);
+        if (d <= 0) return (0, 0);
+        double qMean = q / (1 + Fractile95 * c.VariableCov), mean = g + qMean;
+        double sd = Math.Sqrt(g * PermanentCov * g * PermanentCov + qMean * c.VariableCov * qMean * c.VariableCov);
+        return (mean / d, mean > 0 ? sd / mean : 0);
+    }
+
+    /// <summary>Size of a wrench: forces and moments on one scale, at a lever of 100 mm.</summary>
+    private static double Size(Wrench w) =>
+        Math.Sqrt(w.N * w.N + w.Vx * w.Vx + w.Vy * w.Vy + (w.Mx * w.Mx + w.My * w.My + w.Tz * w.Tz) / 1e4);
+
+    private static IEnumerable<Point> Outline(BracketPlate plate, bool strip)
+    {
+        if (!strip) return plate.Outline;
+        double bottom = plate.Outline.Min(p => p.Y);
+        return plate.Outline.Select(p => p.Y <= bottom + 1 ? p with { Y = p.Y - StripMm } : p);
+    }
+}

@@ -1,0 +1,88 @@
+using Pattress.Actions;
+using Pattress.Jobs;
+
+namespace Pattress.Planning;
+
+/// <summary>
+/// The gates that a plan passes on its way to <c>ready</c>. Strength comes first; then what must be looked at before a
+/// hole is drilled, whatever the strength.
+/// </summary>
+public static class Gates
+{
+    /// <summary>A verdict with its reason, what would do, and the checks to do first.</summary>
+    public sealed record Ruling(Verdict Verdict, Reason Why, IReadOnlyList<Reason> Remedies, IReadOnlyList<CheckToDo> Checks);
+
+    /// <summary>Below this chance that anything holds, the place is given up rather than checked (assumed).</summary>
+    public const double GivenUp = 0.15;
+
+    public static Ruling Rule(Fixture fixture, WallView wall, IReadOnlyList<BracketPlan> brackets, Ask ask, bool someOff)
+    {
+        if (someOff) return NotHere(new Reason("not_here_off_wall"), [new Reason("remedy_other_wall")]);
+        var worst = brackets.OrderBy(b => Choice.Rounded(Sure(b))).ThenBy(b => b.Actions.Index).First();
+        if (worst.Picked is null || Choice.Rounded(worst.AnythingHolds) < GivenUp) return NotHere(Nothing(worst, ask), Remedies.For(worst, wall, ask));
+        var found = new List<(Reason Why, Reason Remedy, CheckToDo Check)>();
+        Coating(fixture, wall, ask, found);
+        Damp(fixture, wall, brackets, found);
+        Doubt(fixture, wall, brackets, ask, found);
+        Strips(fixture, wall, brackets, found);
+        return found.Count == 0
+            ? new(Verdict.Ready, Weakest(brackets).Answer.Why, [], [])
+            : new(Verdict.CheckFirst, found[0].Why, [.. found.Select(f => f.Remedy).Distinct()], [.. found.Select(f => f.Check)]);
+    }
+
+    private static double Sure(BracketPlan b) => b.Picked?.Sure ?? -1;
+
+    private static BracketPlan Weakest(IReadOnlyList<BracketPlan> brackets) => brackets.OrderByDescending(b => Choice.Rounded(b.Answer.Utilisation)).First();
+
+    private static Ruling NotHere(Reason why, IReadOnlyList<Reason> remedies) => new(Verdict.NotHere, why, remedies, []);
+
+    private static Reason Nothing(BracketPlan b, Ask ask)
+    {
+        bool board = b.Ideas.Where(i => HouseRules.OnBoard(i.First.Behind)).Sum(i => i.Probability) > 0.5;
+        if (board && ask.Class == ConsequenceClass.HoldsPerson) return new Reason("not_here_person");
+        if (board && (ask.Ceiling || ask.Class == ConsequenceClass.Overhead)) return new Reason("not_here_overhead");
+        return b.Picked is null ? b.Answer.Why : new Reason("no_support_here", Said.Percent(b.AnythingHolds), Said.Percent(ask.SureWanted));
+    }
+
+    private static void Coating(Fixture fixture, WallView wall, Ask ask, List<(Reason, Reason, CheckToDo)> found)
+    {
+        var c = wall.Wall.Condition;
+        bool old = Cautions.MayHold(ask.Settings, Cautions.AsbestosYear);
+        if (c.Sampled == "found") found.Add((new("check_asbestos_found"), new("remedy_trade", Said.Name("trade.asbestos")), Check("sample", fixture, wall, new("check_asbestos_found"))));
+        else if (c.Sampled == "not_sampled" && old && c.Coating is "textured" or "unknown")
+            found.Add((new("check_coating", Said.Year(Cautions.AsbestosYear)), new("remedy_sample"), Check("sample", fixture, wall, new("check_do_sample"))));
+    }
+
+    private static void Damp(Fixture fixture, WallView wall, IReadOnlyList<BracketPlan> brackets, List<(Reason, Reason, CheckToDo)> found)
+    {
+        bool onBoard = brackets.Any(b => b.Picked?.Spot is { } spot && HouseRules.OnBoard(spot.Behind));
+        if (onBoard && wall.Wall.Condition.Moisture is "damp" or "fresh_plaster")
+            found.Add((new("check_damp"), new("remedy_dry"), Check("moisture", fixture, wall, new("check_do_dry"))));
+    }
+
+    private static void Doubt(Fixture fixture, WallView wall, IReadOnlyList<BracketPlan> brackets, Ask ask, List<(Reason, Reason, CheckToDo)> found)
+    {
+        foreach (var b in brackets.Where(b => Choice.Rounded(Sure(b)) < ask.SureWanted).OrderBy(Sure).Take(1))
+        {
+            bool support = b.Picked!.Best!.IntoSupport;
+            var check = wall.Settle(b.Actions, support, [fixture.Id])
+                ?? new CheckToDo("probe", wall.Wall.Id, b.Actions.At, [fixture.Id], new Reason("check_probe", Said.Length(b.Actions.At.X), Said.Percent(b.Picked.Sure), Said.Percent(0.98)), 3, b.Picked.Sure, 0.98);
+            found.Add((b.Answer.Why, new Reason("remedy_check", Said.Name("check." + check.Kind)), check));
+        }
+    }
+
+    private static void Strips(Fixture fixture, WallView wall, IReadOnlyList<BracketPlan> brackets, List<(Reason, Reason, CheckToDo)> found)
+    {
+        var touched = brackets.SelectMany(b => b.Answer.Holes).SelectMany(h => CableStrips.Touching(wall.Strips, h.At, h.DiameterMm))
+            .Where(s => s.Checked.Length == 0).DistinctBy(s => s.Id);
+        foreach (var s in touched)
+        {
+            bool cable = s.Kind == "cable";
+            found.Add((new(cable ? "check_cables" : "check_pipes", Said.Words(s.Id)), new(cable ? "remedy_detector" : "remedy_band", Said.Words(s.Id)),
+                Check(cable ? "detector" : "pipes", fixture, wall, new(cable ? "check_do_strip" : "check_do_band", Said.Words(s.Id)))));
+        }
+    }
+
+    private static CheckToDo Check(string kind, Fixture fixture, WallView wall, Reason why) =>
+        new(kind, wall.Wall.Id, null, [fixture.Id], why, CheckMinutes.Of(kind), 0, 1);
+}

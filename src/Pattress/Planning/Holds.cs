@@ -1,0 +1,77 @@
+using Pattress.Actions;
+using Pattress.Fixings;
+using Pattress.Jobs;
+using Pattress.Planning.Resisting;
+using Pattress.Trials.Installations;
+using Pattress.Working;
+
+namespace Pattress.Planning;
+
+/// <summary>What one fixing carries in one direction: design value, mean and scatter, N.</summary>
+/// <param name="Mechanism">Code of the governing mechanism.</param>
+/// <param name="Basis"><c>rule</c>, <c>trial</c>, <c>mechanics</c> or <c>assumed</c>.</param>
+public readonly record struct Carries(double DesignN, double MeanN, double Cov, string Mechanism, string Basis);
+
+/// <summary>What one fixing carries in pull and shear, and how the two go together: (T/Rt)^a + (V/Rv)^a at most 1.</summary>
+public sealed record FixingCarries(Carries Pull, Carries Shear, double Exponent, double ToeMpa, Reason? NotCovered);
+
+/// <summary>How a size holds under every load case: the worst fixing, or the toe, of the worst case.</summary>
+public static class Holds
+{
+    private const string Clause = "pattress: interaction, linear unless the rule names an exponent";
+
+    public static Hold Worst(
+        FixingSize size, Spot spot, IReadOnlyList<CaseForces> cases, IReadOnlyList<Point> holes, BracketPlate plate, Ask ask, Trace? trace)
+    {
+        Hold? worst = null;
+        int at = 0;
+        for (int c = 0; c < cases.Count; c++)
+        {
+            var hold = InCase(size, spot, cases[c], holes, plate, ask, null);
+            if (hold.NotCovered is not null) return hold;
+            if (worst is null || hold.Utilisation > worst.Utilisation) (worst, at) = (hold, c);
+        }
+        return trace is null ? worst! : InCase(size, spot, cases[at], holes, plate, ask, trace);
+    }
+
+    private static Hold InCase(
+        FixingSize size, Spot spot, CaseForces forces, IReadOnlyList<Point> holes, BracketPlate plate, Ask ask, Trace? trace)
+    {
+        var carries = Resistances.Of(size, spot, ask, forces.Case.Duration, holes, plate, trace);
+        if (carries.NotCovered is { } why) return Nothing(forces, why);
+        int worst = Enumerable.Range(0, holes.Count).MaxBy(i => Used(carries, forces.Tension[i], forces.Shear[i]));
+        double T_Ed = forces.Tension[worst], V_Ed = forces.Shear[worst];
+        double fixing = Interact(carries, T_Ed, V_Ed, trace), toe = Toe(forces.ToeMpa, carries.ToeMpa, trace);
+        return Gathered(carries, forces, holes, T_Ed, V_Ed, fixing, toe);
+    }
+
+    private static Hold Gathered(FixingCarries carries, CaseForces forces, IReadOnlyList<Point> holes, double tension, double shear, double fixing, double toe)
+    {
+        bool pulled = tension / carries.Pull.DesignN >= shear / carries.Shear.DesignN;
+        var main = pulled ? carries.Pull : carries.Shear;
+        // Along the load's own direction the mean scales as the design value does.
+        double mean = fixing > 0 ? (pulled ? tension : shear) : 0, ratio = main.MeanN / main.DesignN;
+        double resistance = fixing > 0 ? mean / fixing * ratio : main.MeanN, action = mean * forces.MeanShare;
+        return new(
+            Math.Max(fixing, toe), toe > fixing ? "toe" : main.Mechanism, main.Basis, forces.Case.Code,
+            [.. holes.Select((h, i) => new FixingForce(h, forces.Tension[i], forces.Shear[i]))], forces.ToeMpa, toe,
+            resistance, main.Cov, action, forces.ActionCov,
+            action > 0 ? BracketFailure.Probability(resistance, main.Cov, action, forces.ActionCov) : 0, ratio, null);
+    }
+
+    private static Hold Nothing(CaseForces forces, Reason why) =>
+        new(0, "not_covered", "none", forces.Case.Code, [], forces.ToeMpa, 0, 0, 0, 0, 0, 1, 0, why);
+
+    private static double Used(FixingCarries c, double tension, double shear) =>
+        Math.Pow(tension / c.Pull.DesignN, c.Exponent) + Math.Pow(shear / c.Shear.DesignN, c.Exponent);
+
+    private static double Interact(FixingCarries c, double T_Ed, double V_Ed, Trace? trace)
+    {
+        double T_Rd = c.Pull.DesignN, V_Rd = c.Shear.DesignN, a = c.Exponent;
+        return trace.Step("u", Math.Pow(Math.Pow(T_Ed / T_Rd, a) + Math.Pow(V_Ed / V_Rd, a), 1 / a), "", Clause,
+            [In.Of(T_Ed), In.Of(T_Rd), In.Of(V_Ed), In.Of(V_Rd), In.Of(a)]);
+    }
+
+    private static double Toe(double p_Ed, double p_Rd, Trace? trace) =>
+        trace.Step("u_toe", p_Ed / p_Rd, "", "pattress: pressure under the toe", [In.Of(p_Ed), In.Of(p_Rd)]);
+}

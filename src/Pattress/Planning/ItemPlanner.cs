@@ -1,0 +1,63 @@
+using Pattress.Actions;
+using Pattress.Actions.Fixtures;
+using Pattress.Fixings;
+using Pattress.Jobs;
+using Pattress.Trials.Installations;
+
+namespace Pattress.Planning;
+
+/// <summary>An item's answer with the checks that it asks for.</summary>
+public sealed record PlannedItem(ItemAnswer Answer, IReadOnlyList<CheckToDo> Checks);
+
+/// <summary>Plans one thing to hang.</summary>
+public static class ItemPlanner
+{
+    /// <summary>The same batch, the same damp, the same fitter: one factor on every resistance of an installation (assumed).</summary>
+    public const double BatchCov = 0.10;
+
+    public static PlannedItem Plan(Fixture fixture, WallView wall, Settings settings, FixingCatalogue catalogue)
+    {
+        if (FixtureCatalogue.Find(fixture.What) is not { Refusal: null } kind) return Refused(fixture, FixtureCatalogue.Find(fixture.What)!);
+        var actions = FixtureLoads.Of(fixture, wall.Wall, settings);
+        var ask = AskFor(fixture, wall, actions, settings);
+        var brackets = actions.Brackets.Select(b => BracketPlanner.Plan(b, wall.Ideas(b), ask, wall, catalogue)).ToList();
+        var ruling = Gates.Rule(fixture, wall, brackets, ask, actions.Brackets.Any(b => Off(b, wall.Wall)));
+        return new(Answer(fixture, actions, brackets, ruling, ask, wall), ruling.Checks);
+    }
+
+    private static Ask AskFor(Fixture fixture, WallView wall, FixtureActions actions, Settings settings)
+    {
+        var target = ClassTarget.Of(actions.Class);
+        return new(actions.Class, fixture.Removable, fixture.ToeStrip, wall.Wall.Kind == "ceiling", settings, wall.Wall.Condition.Moisture, target.Sure, target.Probability);
+    }
+
+    private static ItemAnswer Answer(Fixture f, FixtureActions actions, IReadOnlyList<BracketPlan> brackets, Gates.Ruling ruling, Ask ask, WallView wall) => new(
+        f.Id, f.What, f.Wall, f.Name, ruling.Verdict, ruling.Why, ruling.Remedies, actions.MassKg, actions.Class, [.. brackets.Select(b => b.Answer)],
+        Failure(brackets), ask.TargetProbability, actions.Cautions, [.. actions.Assumptions, .. Assumed(brackets, wall)]);
+
+    /// <summary>Chance that any bracket fails, given the build-up planned for: the load and the batch are shared.</summary>
+    private static double Failure(IReadOnlyList<BracketPlan> brackets)
+    {
+        if (brackets.Any(b => b.Picked is null)) return 1;
+        var holds = brackets.Select(b => b.Picked!.Hold!).ToList();
+        var parts = holds.Where(h => h.MeanActionN > 0).Select(h => new BracketOnWall(h.MeanResistanceN, h.ResistanceCov, h.MeanActionN)).ToArray();
+        return parts.Length == 0 ? 0 : InstallationFailure.Probability(parts, new SharedCauses(LoadLaw.Lognormal, holds.Max(h => h.ActionCov), BatchCov));
+    }
+
+    private static IEnumerable<Assumption> Assumed(IReadOnlyList<BracketPlan> brackets, WallView wall)
+    {
+        if (wall.Wall.Condition.Moisture == "unknown") yield return new("assume_moisture", [], "assumed");
+        foreach (var hold in brackets.Where(b => b.Picked?.Best is not null).Select(b => (b.Picked!.Size.Kind.HoldsBy, b.Picked.Spot!.Base)).Distinct())
+        {
+            var (k, bed) = (StiffnessData.Fixing(hold.HoldsBy), StiffnessData.Bed(hold.Base));
+            yield return new("assume_stiffness", [Said.Plain(k.Low), Said.Plain(k.High)], "assumed");
+            yield return new("assume_bed", [Said.Plain(bed.Low), Said.Plain(bed.High)], "assumed");
+        }
+    }
+
+    private static bool Off(BracketActions b, Wall wall) => b.Plate.Holes.Select(h => new Point(b.At.X + h.X, b.At.Y + h.Y))
+        .Any(p => p.X < 0 || p.Y < 0 || p.X > wall.WidthMm || p.Y > wall.HeightMm || wall.Openings.Any(o => o.Area.Contains(p)));
+
+    private static PlannedItem Refused(Fixture f, FixtureKind kind) => new(
+        new(f.Id, f.What, f.Wall, f.Name, Verdict.NotHere, kind.Refusal!, [new Reason("remedy_trade", Said.Name("trade." + kind.Trade))], 0, kind.Class, [], 1, 0, [], []), []);
+}

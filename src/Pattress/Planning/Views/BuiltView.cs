@@ -1,0 +1,97 @@
+using Pattress.Actions;
+using Pattress.Jobs;
+using Pattress.Supports;
+using Pattress.Walls;
+
+namespace Pattress.Planning.Views;
+
+/// <summary>A wall as believed: its build-ups, zones and supports.</summary>
+public sealed class BuiltView : WallView
+{
+    /// <summary>Ideas below this are not worth judging; their share counts against every choice.</summary>
+    private const double LeastIdea = 0.005;
+
+    private const int MostIdeas = 14;
+
+    /// <summary>Holes this close in x meet the same support.</summary>
+    private const double ColumnMm = 8;
+
+    private readonly HouseBelief _house;
+    private readonly SupportBelief _line;
+
+    public BuiltView(Wall wall, HouseBelief house) : base(wall)
+    {
+        _house = house;
+        _line = SupportModel.Infer(LineScans.Of(wall, []));
+        Answer = WallAnswers.Of(this, house, _line);
+    }
+
+    public override WallAnswer Answer { get; }
+
+    public override IReadOnlyList<Idea> Ideas(BracketActions bracket)
+    {
+        var holes = bracket.Plate.Holes.Select(h => bracket.At.X + h.X).ToArray();
+        var hit = holes.Select(HitAt).ToArray();
+        var column = BestColumn(holes);
+        var ideas = _house.At(Wall.Id, bracket.At).SelectMany(b => Ideas(b, holes, hit, column));
+        return [.. ideas.Where(i => i.Probability >= LeastIdea).OrderByDescending(i => i.Probability).ThenBy(i => i.First.BuildUp, StringComparer.Ordinal).Take(MostIdeas)];
+    }
+
+    public override IReadOnlyList<(double X, double Probability)> BetterPlaces(double x) =>
+        [.. _line.Supports.Where(s => s.Probability >= 0.5 && Math.Abs(s.CentreMm - x) > ColumnMm)
+            .OrderBy(s => Math.Abs(s.CentreMm - x)).Take(3).Select(s => (Math.Round(s.CentreMm), UsableAt(Math.Round(s.CentreMm))))];
+
+    public override CheckToDo? Settle(BracketActions bracket, bool support, IReadOnlyList<string> items) =>
+        support ? SettleSupport(bracket, items) : _house.Settle(Wall, bracket.At, items);
+
+    private CheckToDo? SettleSupport(BracketActions bracket, IReadOnlyList<string> items)
+    {
+        double x = bracket.At.X;
+        var zone = new Zone(Math.Max(0, x - ZoneMm), Math.Min(Wall.WidthMm, x + ZoneMm));
+        if (SupportModel.Infer(LineScans.Of(Wall, [zone])).Next is not { } next) return null;
+        return new(next.Kind, Wall.Id, new(Math.Round(next.AtMm), bracket.At.Y), items, next.Why, next.Minutes, next.Before, next.After);
+    }
+
+    private const double ZoneMm = 25;
+
+    private static IEnumerable<Idea> Ideas(Believed b, double[] holes, double[] hit, (IReadOnlyList<int> Holes, double Usable) column)
+    {
+        int[] all = [.. Enumerable.Range(0, holes.Length)];
+        var none = new double[holes.Length];
+        switch (b.BuildUp.Support)
+        {
+            case "timber_stud" or "steel_stud" or "joist" or "batten":
+                double most = hit.Max();
+                yield return new([Spots.Support(b)], b.Probability * column.Usable, true, column.Holes, hit);
+                yield return new(Spots.Between(b, Fixings.Spread.None), b.Probability * (1 - most), false, all, hit);
+                break;
+            case "dab" when b.BuildUp.Family != "laminate":
+                yield return new(Spots.Between(b, Fixings.Spread.None), b.Probability * (1 - b.BuildUp.SupportShare), false, all, none);
+                yield return new(Spots.Dab(b), b.Probability * b.BuildUp.SupportShare, false, all, none);
+                break;
+            default:
+                yield return new(Spots.Between(b, Fixings.Spread.None), b.Probability, false, all, none);
+                break;
+        }
+    }
+
+    /// <summary>The column of holes that is likeliest to meet a support well inside its edges.</summary>
+    private (IReadOnlyList<int> Holes, double Usable) BestColumn(double[] holes)
+    {
+        (IReadOnlyList<int> Holes, double Usable) best = ([0], -1);
+        for (int i = 0; i < holes.Length; i++)
+        {
+            int[] column = [.. Enumerable.Range(0, holes.Length).Where(j => Math.Abs(holes[j] - holes[i]) <= ColumnMm)];
+            double usable = column.Min(j => UsableAt(holes[j]));
+            if (usable > best.Usable + 1e-9) best = (column, usable);
+        }
+        return best;
+    }
+
+    /// <summary>The line model's own doubt between studs and dabs is left to the wall's build-up.</summary>
+    private double HitAt(double x) => Math.Min(1, _line.HitAt(x) / Studs);
+
+    private double UsableAt(double x) => Math.Min(1, _line.UsableAt(x) / Studs);
+
+    private double Studs => Math.Max(0.02, 1 - _line.DabProbability);
+}

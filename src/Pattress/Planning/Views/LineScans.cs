@@ -1,0 +1,51 @@
+using Pattress.Jobs;
+using Pattress.Supports;
+
+namespace Pattress.Planning.Views;
+
+/// <summary>Turns the readings on a wall into one scan along its width: studs stand upright, so only x counts and every height adds.</summary>
+public static class LineScans
+{
+    public static LineScan Of(Wall wall, IReadOnlyList<Zone> zones) =>
+        new(wall.WidthMm, [.. wall.Readings.Where(r => !r.Withdrawn).Select(Line).OfType<LineReading>()], zones)
+        {
+            IsCeiling = wall.Kind == "ceiling",
+            Openings = [.. wall.Openings.Select(o => new LineOpening(o.Area.X, o.Area.Right, false))],
+        };
+
+    private static LineReading? Line(Reading r) => r.Kind switch
+    {
+        "tap" => new Tap(r.Id, r.At!.Value.X, Sound(r.Sound), r.At.Value.Y),
+        "magnet" => Sweep(r),
+        "probe" or "hole" when r.Met is not null => new ThinHole(r.Id, r.At!.Value.X, Met(r.Met), r.At.Value.Y),
+        "detector" when r.Signal is "stud" or "none" => new DetectorSignal(r.Id, r.At!.Value.X, r.Signal == "stud", r.At.Value.Y),
+        _ => null,
+    };
+
+    /// <summary>A sweep across is one along the line; a sweep up or down shows the screws of one support.</summary>
+    private static LineReading Sweep(Reading r)
+    {
+        var (a, b) = (r.From!.Value, r.To!.Value);
+        double across = Math.Abs(b.X - a.X), upright = Math.Abs(b.Y - a.Y);
+        return across >= upright
+            ? new MagnetSweep(r.Id, Math.Min(a.X, b.X), Math.Max(a.X, b.X), [.. r.Hits.Select(h => h.X).Order()], (a.Y + b.Y) / 2)
+            : new SweepAlong(r.Id, (a.X + b.X) / 2, upright, r.Hits.Count, Math.Min(a.Y, b.Y));
+    }
+
+    private static TapSound Sound(string? sound) => sound switch
+    {
+        "solid" => TapSound.Solid,
+        "high" => TapSound.High,
+        "dull" => TapSound.Dull,
+        _ => TapSound.Hollow,
+    };
+
+    private static HoleMet Met(string met) => met switch
+    {
+        "support" => HoleMet.Support,
+        "void" => HoleMet.Void,
+        "dab" => HoleMet.Dab,
+        "masonry" => HoleMet.Masonry,
+        _ => HoleMet.Other,
+    };
+}

@@ -1,0 +1,93 @@
+using Pattress.Fixings;
+
+namespace Pattress.Tests.Fixings;
+
+/// <summary>Facts of the trade about what fits where. Source of every row: common practice, no source.</summary>
+public class FitFacts
+{
+    private static readonly FixingCatalogue Catalogue = FixingCatalogue.FromEmbedded;
+
+    private static Spot Board(double board, double voidMm, double sd = 1) => new(
+        "board_on_studs", Behind.BoardVoid, new(board, 0.3), new(voidMm, sd), Spread.None, new(0, 0), Spread.None, "gypsum_board", []);
+
+    private static Spot BehindGap(double masonryAt) => new(
+        "board_on_dabs", Behind.MasonryBehindGap, new(12.5, 0.3), new(masonryAt - 12.5, 1), new(masonryAt, 1), new(0, 0), Spread.None, "brick", []);
+
+    private static string? Why(string size, Spot spot) => Fit.Refusal(Catalogue.Find(size)!, spot)?.Code;
+
+    [Theory]
+    [InlineData("knotting_plug.6x30", 12.5, 60, "too_short_to_knot")]
+    [InlineData("knotting_plug.8x40", 12.5, 60, null)]
+    [InlineData("strap_toggle.medium", 12.5, 30, "void_too_shallow")]
+    [InlineData("strap_toggle.medium", 12.5, 60, null)]
+    [InlineData("pivot_bar.medium", 12.5, 20, null)]
+    [InlineData("wide_wing_plug.short", 12.5, 10, null)]
+    [InlineData("wide_wing_plug.long", 12.5, 15, "void_too_shallow")]
+    [InlineData("bearer_plate.long", 12.5, 20, "void_too_shallow")]
+    [InlineData("knotting_plug.8x65", 27, 60, null)]
+    public void In_board_with_a_void(string size, double board, double voidMm, string? code) => Assert.Equal(code, Why(size, Board(board, voidMm)));
+
+    [Fact]
+    public void A_sleeve_reaches_masonry_40_mm_behind_the_face() => Assert.Null(Why("sleeved_through_fixing.medium", BehindGap(40)));
+
+    [Fact]
+    public void A_sleeve_does_not_reach_masonry_50_mm_behind_the_face() =>
+        Assert.Equal("masonry_beyond_sleeve", Why("sleeved_through_fixing.medium", BehindGap(50)));
+
+    [Fact]
+    public void A_plug_through_a_dab_gap_draws_the_board_back() =>
+        Assert.Equal("board_drawn_back", Why("plug_and_screw.medium", BehindGap(30) with { Behind = Behind.Masonry }));
+
+    [Theory]
+    [InlineData("hollow_wall_anchor.long", true)]
+    [InlineData("pivot_bar.medium", true)]
+    [InlineData("nylon_nut_plug.medium", true)]
+    [InlineData("knotting_plug.8x40", true)]
+    [InlineData("strap_toggle.medium", false)]
+    [InlineData("spring_toggle.medium", false)]
+    public void Four_kinds_open_in_the_foam_of_a_laminate(string size, bool opens) =>
+        Assert.Equal(opens, Catalogue.Find(size)!.Kind.Into.Contains(Behind.BoardFoam));
+
+    [Fact]
+    public void What_is_not_known_is_no_fit()
+    {
+        var vague = Board(12.5, 52, sd: 20);
+        Assert.Equal("void_too_shallow", Why("strap_toggle.medium", vague));
+        Assert.Null(Why("strap_toggle.medium", Board(12.5, 52, sd: 1)));
+    }
+
+    [Fact]
+    public void Wings_beside_a_stud_foul_it() =>
+        Assert.Equal("wings_foul_support", Why("strap_toggle.medium", Board(12.5, 70) with { SupportClear = new(4, 1) }));
+
+    [Fact]
+    public void Two_toggles_too_close_foul_each_other()
+    {
+        var toggle = Catalogue.Find("strap_toggle.medium")!;
+        Assert.NotNull(Neighbours.Foul(toggle, [new(0, 0), new(0, 15)]));
+        Assert.Null(Neighbours.Foul(toggle, [new(0, 0), new(0, 60)]));
+    }
+
+    [Fact]
+    public void An_old_hole_in_the_way_is_seen_and_a_bearer_plate_bridges_it()
+    {
+        Pattress.Jobs.OldHole[] old = [new("h1", new(100, 100), 8)];
+        Assert.Equal("old_hole", Neighbours.OldHole(Catalogue.Find("strap_toggle.medium")!, new(105, 100), old)?.Code);
+        Assert.Null(Neighbours.OldHole(Catalogue.Find("bearer_plate.long")!, new(105, 100), old));
+    }
+
+    [Fact]
+    public void The_next_hole_swallows_the_failed_one()
+    {
+        var next = NextHole.After(Catalogue.Find("knotting_plug.8x40")!, Board(12.5, 70), Catalogue.Sizes)!;
+        Assert.True(next.HoleMm > 8);
+        Assert.Null(Fit.Refusal(next, Board(12.5, 70)));
+    }
+
+    [Fact]
+    public void Every_kind_of_the_trade_has_a_size_and_a_source() => Assert.All(Catalogue.Kinds, k =>
+    {
+        Assert.Contains(Catalogue.Sizes, s => s.Kind == k);
+        Assert.NotEmpty(k.Source);
+    });
+}
