@@ -134,6 +134,7 @@ def dense(kinds, which):
     return optimize.brentq(lambda x: np.sum(w * stats.norm.cdf((x - m) / sd)) - 0.05, m.min() - 40, m.max() + 40, xtol=1e-11)
 
 
+say("worked_installation", [6], installation(0, 0.4, 0.1, [1.0], 6, [(400, 0.2, 150, 0)] * 6))
 tolerance_factors(40)
 shrinkage(6)
 special(8)

@@ -66,7 +66,7 @@ public static class InstallationFailure
 
     private static double LogVariance(double cov) => Math.Log(1 + cov * cov);
 
-    private static void Check(ReadOnlySpan<double> walls, ReadOnlySpan<BracketOnWall> brackets)
+    internal static void Check(ReadOnlySpan<double> walls, ReadOnlySpan<BracketOnWall> brackets)
     {
         if (walls.Length == 0 || brackets.Length % walls.Length != 0)
             throw new ArgumentException($"{brackets.Length} brackets do not spread evenly over {walls.Length} walls");

@@ -20,16 +20,17 @@ internal readonly ref struct LognormalFactor(Given given, double centre, double 
 /// </summary>
 internal readonly ref struct GumbelFactor(Given given, double cov, double batch) : IIntegrand
 {
-    private const double Euler = 0.57721566490153286061;
+    private const double Euler = 0.57721566490153286061, ScaleOfCov = 0.779696801233676;
     private readonly Given _given = given;
-    private readonly double _scale = cov * Math.Sqrt(6) / Math.PI / batch;
-    private readonly double _mode = (1 - Euler * cov * Math.Sqrt(6) / Math.PI) / batch;
 
     public double At(double z)
     {
-        double q = Math.Max(0, _mode + _scale * Reduced(z));
+        double q = Math.Max(0, LoadAt(z, cov) / batch);
         return Normal.Pdf(z) * _given.Fails(q, Math.Log(q));
     }
+
+    /// <summary>The load factor at the same probability as z: mean 1, scale sqrt(6)/pi times its coefficient of variation.</summary>
+    public static double LoadAt(double z, double cov) => 1 + ScaleOfCov * cov * (Reduced(z) - Euler);
 
     /// <summary>g = -ln(-ln Phi(z)); for large z by the series of ln(1 - u), whose u is below 0.003.</summary>
     private static double Reduced(double z)
