@@ -35,6 +35,15 @@ public static class Outline
         return inside;
     }
 
+    /// <summary>True when a side of one ring meets a side of the other.</summary>
+    public static bool Cross(IReadOnlyList<Corner> a, IReadOnlyList<Corner> b)
+    {
+        for (int i = 0; i < a.Count; i++)
+            for (int j = 0; j < b.Count; j++)
+                if (Meet(a[i], a[(i + 1) % a.Count], b[j], b[(j + 1) % b.Count])) return true;
+        return false;
+    }
+
     private static bool Meet(Corner a, Corner b, Corner c, Corner d)
     {
         double abc = Cross(a, b, c), abd = Cross(a, b, d), cda = Cross(c, d, a), cdb = Cross(c, d, b);

@@ -1,0 +1,69 @@
+namespace Pattress.Actions.Beams;
+
+/// <summary>What moves on a beam: one patch, or two that do not overlap, in either order.</summary>
+public sealed record MovingLoads(PatchLoad First, PatchLoad? Second = null)
+{
+    internal double Length => First.Length + (Second?.Length ?? 0);
+}
+
+/// <summary>The most and least of one reaction, standing loads included, and where the (first) patch then starts.</summary>
+public readonly record struct ReactionRange(Extreme Max, Extreme Min);
+
+/// <summary>Reactions under standing and moving loads.</summary>
+/// <param name="Reactions">One range a support, N.</param>
+/// <param name="Exact">False where supports lift off, so that effects do not add up and positions had to be stepped through.</param>
+public sealed record EnvelopeAnswer(IReadOnlyList<ReactionRange> Reactions, bool Exact);
+
+/// <summary>Envelopes of reactions.</summary>
+public static class BeamEnvelope
+{
+    private const int StepsWhereLifting = 200;
+    private const double Slack = 1e-9;
+
+    /// <summary>The envelope; null when the beam can move freely.</summary>
+    public static EnvelopeAnswer? Of(Beam beam, BeamLoads standing, MovingLoads moving)
+    {
+        if (InfluenceLine.OfReactions(beam) is not { } lines || BeamSolver.Solve(beam, standing, null) is not { } rest) return null;
+        var ranges = lines.Select((line, i) => Shifted(Range(line, moving), rest.Reactions[i])).ToList();
+        double size = ranges.Max(r => Math.Max(Math.Abs(r.Max.Value), Math.Abs(r.Min.Value)));
+        bool lifts = ranges.Where((r, i) => beam.Supports[i].OneSided && r.Min.Value < -Slack * size).Any();
+        return lifts ? Stepped(beam, standing, moving, lines) : new EnvelopeAnswer(ranges, true);
+    }
+
+    private static ReactionRange Shifted(ReactionRange r, double by) =>
+        new(r.Max with { Value = r.Max.Value + by }, r.Min with { Value = r.Min.Value + by });
+
+    private static ReactionRange Range(InfluenceLine line, MovingLoads moving)
+    {
+        if (moving.Second is not { } second)
+        {
+            var (max, min) = MovingPatch.Envelope(line, moving.First);
+            return new(max, min);
+        }
+        var one = TwoPatches.Envelope(line, moving.First, second);
+        var two = TwoPatches.Envelope(line, second, moving.First);
+        var most = one.Max.Value >= two.Max.Value ? new Extreme(one.Max.Value, one.Max.First) : new(two.Max.Value, two.Max.Second);
+        var least = one.Min.Value <= two.Min.Value ? new Extreme(one.Min.Value, one.Min.First) : new(two.Min.Value, two.Min.Second);
+        return new(most, least);
+    }
+
+    /// <summary>Every turning point of every influence line, a fine grid besides, and each solved with the supports that stay.</summary>
+    private static EnvelopeAnswer? Stepped(Beam beam, BeamLoads standing, MovingLoads moving, IReadOnlyList<InfluenceLine> lines)
+    {
+        var most = new Extreme[beam.Supports.Count];
+        var least = new Extreme[beam.Supports.Count];
+        Array.Fill(most, new(double.NegativeInfinity, 0));
+        Array.Fill(least, new(double.PositiveInfinity, 0));
+        foreach (var patches in LiftingPositions.Of(lines, moving, StepsWhereLifting))
+        {
+            var loads = standing with { Uniform = [.. standing.Uniform, .. patches] };
+            if (BeamSolver.Solve(beam, loads) is not { } answer) return null;
+            for (int i = 0; i < most.Length; i++)
+            {
+                if (answer.Reactions[i] > most[i].Value) most[i] = new(answer.Reactions[i], patches[0].From);
+                if (answer.Reactions[i] < least[i].Value) least[i] = new(answer.Reactions[i], patches[0].From);
+            }
+        }
+        return new EnvelopeAnswer([.. most.Select((m, i) => new ReactionRange(m, least[i]))], false);
+    }
+}
