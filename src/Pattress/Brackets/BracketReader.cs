@@ -11,13 +11,13 @@ internal static class BracketReader
     /// <summary>Ranges taken where no stiffness is given, N/mm and N/mm³: assumed, nobody has published values.</summary>
     internal const double SoftFixing = 200, StiffFixing = 5000, SoftBed = 0.5, StiffBed = 10;
 
-    private static readonly Shape Place = new QuantityShape(Dimension.Length, -5000, 5000);
+    private static readonly Shape Place = new QuantityShape(Dimension.LengthMm, -5000, 5000);
     private static readonly Shape Ring = new ListShape(new PointShape(Place), 3, MostCorners);
-    private static readonly Shape Stiffness = new NumberShape(1e-3, 1e7);
-    private static readonly Shape Modulus = new NumberShape(1e-4, 1e6);
-    private static readonly Shape Force = new QuantityShape(Dimension.Force, -1e6, 1e6);
-    private static readonly Shape Cap = new QuantityShape(Dimension.Force, 1e-3, 1e9);
-    private static readonly Shape Moment = new NumberShape(-1e10, 1e10);
+    private static readonly Shape Stiffness = new QuantityShape(Dimension.StiffnessNPerMm, 1e-3, 1e7);
+    private static readonly Shape Modulus = new QuantityShape(Dimension.BedNPerMm3, 1e-4, 1e6);
+    private static readonly Shape Force = new QuantityShape(Dimension.ForceN, -1e6, 1e6);
+    private static readonly Shape Cap = new QuantityShape(Dimension.ForceN, 1e-3, 1e9);
+    private static readonly Shape Moment = new QuantityShape(Dimension.MomentNmm, -1e10, 1e10);
     private static readonly Shape YesNo = new WordShape("yes", "no");
 
     private static readonly ObjectShape Fixing = new(
@@ -25,10 +25,10 @@ internal static class BracketReader
         Field.Required("y_mm", Place),
         Field.Optional("stiffness_n_per_mm", Stiffness, "Left out: an assumed range."),
         Field.Optional("stiffness_range_n_per_mm", new ListShape(Stiffness, 2, 2), "From, to: the worst within is reported too."),
-        Field.Optional("gap_mm", new QuantityShape(Dimension.Length, 0, 50), "Slack before it pulls."),
-        Field.Optional("pre_tension_n", new QuantityShape(Dimension.Force, 0, 1e6)),
+        Field.Optional("gap_mm", new QuantityShape(Dimension.LengthMm, 0, 50), "Slack before it pulls."),
+        Field.Optional("pre_tension_n", new QuantityShape(Dimension.ForceN, 0, 1e6)),
         Field.Optional("tension_cap_n", Cap, "Tension at which it yields and redistributes."),
-        Field.Optional("slot_deg", new NumberShape(-360, 360), "Direction in which its slot lets it slide."));
+        Field.Optional("slot_deg", new QuantityShape(Dimension.AngleDeg, -360, 360), "Direction in which its slot lets it slide."));
 
     private static readonly ObjectShape Load = new(
         Field.Optional("n_n", Force, "Pull off the wall."),
@@ -45,8 +45,8 @@ internal static class BracketReader
         Field.Required("fixings", new ListShape(Fixing, 0, MostFixings)),
         Field.Optional("bed_n_per_mm3", Modulus, "Left out: an assumed range."),
         Field.Optional("bed_range_n_per_mm3", new ListShape(Modulus, 2, 2)),
-        Field.Optional("pressure_cap_mpa", new NumberShape(1e-4, 1e6), "Pressure at which the board crushes."),
-        Field.Optional("plate_thickness_mm", new QuantityShape(Dimension.Length, 0.1, 500), "For the allowance for prying."),
+        Field.Optional("pressure_cap_mpa", new QuantityShape(Dimension.StressMpa, 1e-4, 1e6), "Pressure at which the board crushes."),
+        Field.Optional("plate_thickness_mm", new QuantityShape(Dimension.LengthMm, 0.1, 500), "For the allowance for prying."),
         Field.Optional("play", YesNo, "The holes are larger than the fixings."),
         Field.Required("load", Load));
 

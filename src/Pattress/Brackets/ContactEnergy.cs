@@ -27,126 +27,114 @@ internal ref struct ContactEnergy
     internal Stiffness3 Second;
     internal int Evaluations;
 
-    private Moments _zone;
-    private Triple _press;
+    /// <summary>Area in contact at the last u.</summary>
+    internal double Area;
 
-    /// <summary>Sets <see cref="Gradient"/> and <see cref="Second"/> at u.</summary>
+    /// <summary>Sum of the pressure at the last u.</summary>
+    internal double Contact;
+
+    /// <summary>Sets <see cref="Gradient"/>, <see cref="Second"/>, <see cref="Area"/> and <see cref="Contact"/> at u.</summary>
     internal void Evaluate(in Triple u)
     {
         Evaluations++;
         Gradient = new Triple(-Load.A, -Load.B, -Load.C);
         Second = default;
         AddFixings(u);
-        AddBed(u, 1);
-        if (CrushDepth < double.PositiveInfinity) AddBed(new Triple(u.A + CrushDepth, u.B, u.C), -1);
+        double pulled = Gradient.A;
+        Area = AddBed(u, Bed);
+        if (CrushDepth < double.PositiveInfinity) AddBed(new Triple(u.A + CrushDepth, u.B, u.C), -Bed);
+        Contact = pulled - Gradient.A;
     }
 
     private void AddFixings(in Triple u)
     {
+        Triple g = Gradient;
+        Stiffness3 k = default;
         foreach (ref readonly var f in Fixings)
         {
             double pull = f.K * (u.At(f.X, f.Y) - f.Gap);
             if (pull <= 0) continue;
-            Gradient.AddPull(Math.Min(pull, f.Cap), f.X, f.Y);
-            if (pull < f.Cap) Second.AddSpring(f.K, f.X, f.Y);
+            g.AddPull(Math.Min(pull, f.Cap), f.X, f.Y);
+            if (pull < f.Cap) k.AddSpring(f.K, f.X, f.Y);
         }
+        Gradient = g;
+        Second = k;
     }
 
-    /// <summary>Adds the bed's pressure where d is negative; with sign -1 takes back what exceeds the crushing pressure.</summary>
-    private void AddBed(in Triple d, double sign)
+    /// <summary>Adds a bed where d is negative (a negative one takes back what exceeds the crushing pressure); returns the area.</summary>
+    private double AddBed(in Triple d, double bed)
     {
-        if (!Zone(d)) return;
-        double k = sign * Bed;
-        Second.Add(k, _zone);
-        Gradient.A += k * _press.A;
-        Gradient.B += k * _press.B;
-        Gradient.C += k * _press.C;
-    }
-
-    /// <summary>Area in contact in scaled units.</summary>
-    internal double ZoneArea(in Triple d) => Zone(d) ? _zone.A : 0;
-
-    /// <summary>Integral of d over the contact zone (negative) in scaled units.</summary>
-    internal double ZonePress(in Triple d) => Zone(d) ? _press.A : 0;
-
-    private bool Zone(in Triple d)
-    {
-        _zone = default;
-        _press = default;
+        double area = 0;
         int start = 0;
-        bool any = false;
         foreach (int end in RingEnds)
         {
-            any |= AddRing(d, start, end);
+            area += AddRing(d, bed, start, end);
             start = end;
         }
-        return any;
+        return area;
     }
 
-    private bool AddRing(in Triple d, int start, int end)
+    private double AddRing(in Triple d, double bed, int start, int end)
     {
         double ax = X[start], ay = Y[start], da = Lift[start] + d.At(ax, ay);
         double ox = ax, oy = ay, od = da;
-        bool any = da < 0, cut = false;
-        for (int i = start + 1; i < end && !cut; i++)
+        bool any = da < 0;
+        for (int i = start + 1; i < end; i++)
         {
             double bx = X[i], by = Y[i], db = Lift[i] + d.At(bx, by);
             any |= db < 0;
             if (da < 0 != db < 0)
             {
                 double t = da / (da - db);
-                ox = ax + t * (bx - ax);
-                oy = ay + t * (by - ay);
-                od = 0;
-                cut = true;
+                (ox, oy, od) = (ax + t * (bx - ax), ay + t * (by - ay), 0);
+                break;
             }
-            ax = bx;
-            ay = by;
-            da = db;
+            (ax, ay, da) = (bx, by, db);
         }
-        if (any) AddSides(d, start, end, ox, oy, od);
-        return any;
+        return any ? AddSides(d, bed, start, end, ox, oy, od) : 0;
     }
 
-    private void AddSides(in Triple d, int start, int end, double ox, double oy, double od)
+    /// <summary>
+    /// Every side of the ring that lies in the zone, about the apex (ox, oy) where the gap is od; the sums are local, since
+    /// that is where the time goes.
+    /// </summary>
+    private double AddSides(in Triple d, double bed, int start, int end, double ox, double oy, double od)
     {
+        double a = 0, x = 0, y = 0, xx = 0, xy = 0, yy = 0, f = 0, fx = 0, fy = 0;
         double ax = X[start], ay = Y[start], da = Lift[start] + d.At(ax, ay);
         for (int i = start + 1; i < end; i++)
         {
             double bx = X[i], by = Y[i], db = Lift[i] + d.At(bx, by);
-            if (da < 0)
+            if (da < 0 || db < 0)
             {
-                if (db <= 0) AddTriangle(ox, oy, od, ax, ay, da, bx, by, db);
-                else
-                {
-                    double t = da / (da - db);
-                    AddTriangle(ox, oy, od, ax, ay, da, ax + t * (bx - ax), ay + t * (by - ay), 0);
-                }
+                double px = ax - ox, py = ay - oy, pd = da, qx = bx - ox, qy = by - oy, qd = db;
+                if (da >= 0) (px, py, pd) = Cut(ax, ay, da, bx, by, db, ox, oy);
+                else if (db > 0) (qx, qy, qd) = Cut(ax, ay, da, bx, by, db, ox, oy);
+                double twice = px * qy - qx * py, sx = px + qx, sy = py + qy, sd = od + pd + qd;
+                a += twice;
+                x += twice * sx;
+                y += twice * sy;
+                xx += twice * (px * px + qx * qx + sx * sx);
+                xy += twice * (px * py + qx * qy + sx * sy);
+                yy += twice * (py * py + qy * qy + sy * sy);
+                f += twice * sd;
+                fx += twice * (pd * px + qd * qx + sd * sx);
+                fy += twice * (pd * py + qd * qy + sd * sy);
             }
-            else if (db < 0)
-            {
-                double t = da / (da - db);
-                AddTriangle(ox, oy, od, ax + t * (bx - ax), ay + t * (by - ay), 0, bx, by, db);
-            }
-            ax = bx;
-            ay = by;
-            da = db;
+            (ax, ay, da) = (bx, by, db);
         }
+        var zone = new Moments { A = a / 2, X = x / 6, Y = y / 6, XX = xx / 24, XY = xy / 24, YY = yy / 24 };
+        Second.Add(bed, zone.About(-ox, -oy));
+        Gradient.A += bed * f / 6;
+        Gradient.B += bed * (fx / 24 + f / 6 * ox);
+        Gradient.C += bed * (fy / 24 + f / 6 * oy);
+        return zone.A;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private void AddTriangle(double ox, double oy, double od, double ax, double ay, double da, double bx, double by, double db)
+    private static (double X, double Y, double D) Cut(double ax, double ay, double da, double bx, double by, double db, double ox, double oy)
     {
-        double twice = (ax - ox) * (by - oy) - (bx - ox) * (ay - oy);
-        double sx = ox + ax + bx, sy = oy + ay + by, sd = od + da + db, sixth = twice / 6, w = twice / 24;
-        _zone.A += twice / 2;
-        _zone.X += sixth * sx;
-        _zone.Y += sixth * sy;
-        _zone.XX += w * (ox * ox + ax * ax + bx * bx + sx * sx);
-        _zone.XY += w * (ox * oy + ax * ay + bx * by + sx * sy);
-        _zone.YY += w * (oy * oy + ay * ay + by * by + sy * sy);
-        _press.A += sixth * sd;
-        _press.B += w * (od * ox + da * ax + db * bx + sd * sx);
-        _press.C += w * (od * oy + da * ay + db * by + sd * sy);
+        double t = da / (da - db);
+        return (ax + t * (bx - ax) - ox, ay + t * (by - ay) - oy, 0);
     }
 }

@@ -9,20 +9,12 @@ internal static class ContactReading
         return Math.Clamp(f.K * (u.At(f.X, f.Y) - f.Gap), 0, f.Cap);
     }
 
-    /// <summary>Sum of the pressure, crushing taken into account.</summary>
-    internal static double Contact(this ref ContactEnergy e, in Triple u)
-    {
-        double press = -e.Bed * e.ZonePress(u);
-        return e.CrushDepth < double.PositiveInfinity ? press + e.Bed * e.ZonePress(e.Crushed(u)) : press;
-    }
-
-    internal static Triple Crushed(this in ContactEnergy e, in Triple u) => new(u.A + e.CrushDepth, u.B, u.C);
-
-    internal static double DepthMax(this in ContactEnergy e, in Triple u)
+    /// <summary>How far the plate's deepest corner is pressed in, crushed or not.</summary>
+    internal static double Deepest(this in ContactEnergy e, in Triple u)
     {
         double deepest = 0;
         for (int i = 0; i < e.X.Length; i++) deepest = Math.Max(deepest, -e.Lift[i] - u.At(e.X[i], e.Y[i]));
-        return Math.Min(deepest, e.CrushDepth);
+        return deepest;
     }
 
     /// <summary>Second derivative with every fixing pulling and the whole plate glued to its bed: no other is above it.</summary>
@@ -45,20 +37,26 @@ internal static class ContactReading
     }
 
     /// <summary>
-    /// A certificate that the load is above the plastic limit: far out along u the load does more work than fixings at
-    /// their caps and board at its crushing pressure can take up.
+    /// True when the plate is crushed in so far that the crushed and the pressed zone can no longer be told apart to 1e-11 of
+    /// the load: no trust is put in a residual there.
     /// </summary>
-    internal static bool Yields(this ref ContactEnergy e, in Triple u)
+    internal static bool Blurred(this in ContactEnergy e, in Triple u) =>
+        e.CrushDepth < double.PositiveInfinity && e.Deepest(u) is var deepest && deepest > e.CrushDepth && 4e-16 * e.Bed * deepest > ContactSolver.Promised;
+
+    /// <summary>True when something can yield and u has run away: the load is above the plastic limit, or within 1e-6 of it.</summary>
+    internal static bool Yields(this in ContactEnergy e, in Triple u)
     {
-        double size = u.Norm, tiny = 1e-6;
-        var v = new Triple(u.A / size, u.B / size, u.C / size);
-        double resisted = 0;
+        bool yielding = e.CrushDepth < double.PositiveInfinity;
+        double slack = 1;
         foreach (ref readonly var f in e.Fixings)
-            if (v.At(f.X, f.Y) > tiny) resisted += f.Cap * v.At(f.X, f.Y);
-        if (e.CrushDepth < double.PositiveInfinity) resisted -= e.Bed * e.CrushDepth * e.ZonePress(v);
-        else if (e.DepthMax(v) > tiny) return false;
-        return size > 1 / tiny && e.Load.Dot(v) > resisted;
+        {
+            yielding |= f.Cap < double.PositiveInfinity;
+            slack = Math.Max(slack, f.Gap);
+        }
+        return yielding && (e.Blurred(u) || u.Largest > RunAway * slack);
     }
+
+    private const double RunAway = 1e9;
 
     /// <summary>The same energy measured from a reference, in arrays that are lent.</summary>
     internal static ContactEnergy From(this in ContactEnergy e, in Triple reference, Span<double> lift, Span<ScaledFixing> fixings)

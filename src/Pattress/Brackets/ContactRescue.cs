@@ -21,16 +21,18 @@ internal static class ContactRescue
             var local = energy.From(reference, lift, fixings);
             local.Evaluations = energy.Evaluations;
             Triple u = ContactDescent.Descend(ref local, whole, default);
-            if (Done(local)) return scale.Answer(ref local, reference, u, ContactStatus.Balanced, tensions);
+            if (Done(local, u)) return scale.Answer(ref local, reference, u, ContactStatus.Balanced, tensions);
             if (Refusal(ref energy, reference.Plus(1, u)) is { } refusal) return scale.Answer(ref local, reference, u, refusal, tensions);
             u = ContactBracketing.Minimise(ref local, u);
-            if (Done(local) || round == Rounds) return scale.Answer(ref local, reference, u, ContactStatus.Balanced, tensions);
+            if (!Done(local, u) && energy.Yields(reference.Plus(1, u))) return scale.Answer(ref local, reference, u, ContactStatus.Overloaded, tensions);
+            if (Done(local, u) || round == Rounds) return scale.Answer(ref local, reference, u, ContactStatus.Balanced, tensions);
             energy.Evaluations = local.Evaluations;
             reference = reference.Plus(1, u);
         }
     }
 
-    private static bool Done(in ContactEnergy energy) => energy.Gradient.Norm <= ContactSolver.Promised;
+    private static bool Done(in ContactEnergy energy, in Triple u) =>
+        energy.Gradient.Norm <= ContactSolver.Promised && !energy.Blurred(u);
 
     private static ContactStatus? Refusal(ref ContactEnergy energy, in Triple u) =>
         Mechanism.Lifts(energy) ? ContactStatus.Mechanism : energy.Yields(u) ? ContactStatus.Overloaded : null;

@@ -50,7 +50,7 @@ internal readonly record struct ContactScale(double Length, double Force, double
         double u1 = (reference.B + u.B) * Depth / Length, u2 = (reference.C + u.C) * Depth / Length;
         return new ContactAnswer(
             status, (reference.A + u.A) * Depth - u1 * CentreX - u2 * CentreY, u1, u2,
-            energy.Contact(u) * Force, energy.ZoneArea(u) * Length * Length,
-            energy.Bed * energy.DepthMax(u) * Force / (Length * Length), residual, energy.Evaluations);
+            energy.Contact * Force, energy.Area * Length * Length,
+            energy.Bed * Math.Min(energy.Deepest(u), energy.CrushDepth) * Force / (Length * Length), residual, energy.Evaluations);
     }
 }

@@ -36,7 +36,7 @@ public static class ContactSolver
         var energy = scale.Energy(plate, scaled, bed, raw);
         var whole = energy.WholePlate(plate.Whole);
         Triple u = ContactDescent.Descend(ref energy, whole, energy.Glued(whole));
-        return energy.Gradient.Norm <= Promised
+        return energy.Gradient.Norm <= Promised && !energy.Blurred(u)
             ? scale.Answer(ref energy, default, u, ContactStatus.Balanced, tensions)
             : ContactRescue.Settle(scale, ref energy, whole, u, tensions);
     }

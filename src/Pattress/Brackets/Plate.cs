@@ -70,22 +70,3 @@ public sealed class Plate
         return sum;
     }
 }
-
-/// <summary>Area, first and second moments of a region.</summary>
-internal struct Moments
-{
-    internal double A, X, Y, XX, XY, YY;
-
-    /// <summary>Adds a triangle (subtracts it when clockwise); exact for any polynomial of degree two.</summary>
-    internal void AddTriangle(double ax, double ay, double bx, double by, double cx, double cy)
-    {
-        double twice = (bx - ax) * (cy - ay) - (cx - ax) * (by - ay);
-        double sx = ax + bx + cx, sy = ay + by + cy, w = twice / 24;
-        A += twice / 2;
-        X += twice / 6 * sx;
-        Y += twice / 6 * sy;
-        XX += w * (ax * ax + bx * bx + cx * cx + sx * sx);
-        XY += w * (ax * ay + bx * by + cx * cy + sx * sy);
-        YY += w * (ay * ay + by * by + cy * cy + sy * sy);
-    }
-}

@@ -54,16 +54,26 @@ public static class ShearGroup
         return worst;
     }
 
+    /// <summary>
+    /// The group's movement; where it is not determined a little bilateral stiffness is added and taken out again by
+    /// refinement, which succeeds only if the load does not work on the free movement.
+    /// </summary>
     private static bool Moves(
         Stiffness3 stiffness, in Triple load, ReadOnlySpan<ShearPoint> points, (double X, double Y, double Size) middle, out Triple u)
     {
         if (stiffness.TryDescent(load, 0, out u) && Determined(stiffness)) return true;
-        var held = stiffness;
-        double little = 1e-9 * stiffness.Trace;
-        held.AA += little;
-        held.BB += little;
-        held.CC += little;
-        if (!held.TryDescent(load, 0, out u)) return false;
+        double little = 1e-6 * stiffness.Trace;
+        u = default;
+        for (int round = 0; round < 4; round++)
+        {
+            if (!stiffness.TryDescent(Unbalanced(points, u, load, middle), little, out var step)) return false;
+            u = u.Plus(1, step);
+        }
+        return Unbalanced(points, u, load, middle).Norm <= 1e-9 * load.Norm;
+    }
+
+    private static Triple Unbalanced(ReadOnlySpan<ShearPoint> points, in Triple u, in Triple load, (double X, double Y, double Size) middle)
+    {
         var rest = load;
         foreach (var p in points)
         {
@@ -71,7 +81,7 @@ public static class ShearGroup
             double x = (p.X - middle.X) / middle.Size, y = (p.Y - middle.Y) / middle.Size;
             rest = rest.Plus(1, new Triple(f.X, f.Y, x * f.Y - y * f.X));
         }
-        return rest.Norm <= 1e-6 * load.Norm;
+        return rest;
     }
 
     /// <summary>False when a pivot is so small that the group hangs free in some direction.</summary>

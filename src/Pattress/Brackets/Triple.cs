@@ -78,15 +78,15 @@ internal struct Stiffness3
         p = default;
         double d0 = AA + floor;
         if (!(d0 > floor)) return false;
-        double l1 = AB / d0, l2 = AC / d0;
+        double i0 = 1 / d0, l1 = AB * i0, l2 = AC * i0;
         double d1 = BB + floor - l1 * AB;
         if (!(d1 > Lost * (BB + floor))) return false;
-        double m = BC - l2 * AB, l3 = m / d1;
+        double i1 = 1 / d1, m = BC - l2 * AB, l3 = m * i1;
         double d2 = CC + floor - l2 * AC - l3 * m;
         if (!(d2 > Lost * (CC + floor))) return false;
         double y1 = g.B - l1 * g.A, y2 = g.C - l2 * g.A - l3 * y1;
-        double z2 = -y2 / d2, z1 = -y1 / d1 - l3 * z2;
-        p = new Triple(-g.A / d0 - l1 * z1 - l2 * z2, z1, z2);
+        double z2 = -y2 / d2, z1 = -y1 * i1 - l3 * z2;
+        p = new Triple(-g.A * i0 - l1 * z1 - l2 * z2, z1, z2);
         return true;
     }
 

@@ -23,6 +23,19 @@ internal sealed class RandomBracket(int seed)
 
     internal ContactAnswer Solve() => ContactSolver.Solve(Plate, Used, Bed, Load, Tensions);
 
+    /// <summary>A bracket such as fitters use: one to six fixings of 100 to 5,000 N/mm on 0.5 to 20 N/mm³.</summary>
+    internal static RandomBracket Ordinary(int seed)
+    {
+        var b = new RandomBracket(seed);
+        b.NextPlate();
+        b.NextCase();
+        b.Count = Math.Min(b.Count, 6);
+        for (int i = 0; i < b.Count; i++)
+            b.Fixings[i] = b.Fixings[i] with { Stiffness = b.Log(100, 5000), Gap = Math.Min(b.Fixings[i].Gap, 0.1), PreTension = 0 };
+        b.Bed = new Bed(b.Log(0.5, 20));
+        return b;
+    }
+
     /// <summary>A new plate; several load cases are drawn on each, since digesting an outline allocates.</summary>
     internal void NextPlate()
     {

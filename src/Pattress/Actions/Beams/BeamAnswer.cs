@@ -6,13 +6,14 @@ namespace Pattress.Actions.Beams;
 /// </summary>
 public sealed class BeamAnswer
 {
-    private readonly BeamModel _model;
-    private readonly double[] _u;
+    private readonly BeamMesh _mesh;
+    private readonly BeamState[] _states;
     private readonly double[] _uniform;
 
-    internal BeamAnswer(BeamModel model, double[] u, double[] uniform, double[] reactions)
+    internal BeamAnswer(BeamModel model, BeamState[] states, BeamAction action)
     {
-        (_model, _u, _uniform, Reactions) = (model, u, uniform, reactions);
+        (_mesh, _states, _uniform) = (model.Mesh, states, action.Uniform);
+        Reactions = [.. model.Beam.Supports.Select((s, i) => model.Active[i] ? Reaction(model.Mesh.Node(s.At), action) : 0)];
         (MomentMax, MomentMin) = Extremes(Moment, TurnOfMoment);
         (DeflectionMax, DeflectionMin) = Extremes(Deflection, TurnsOfDeflection);
     }
@@ -40,46 +41,39 @@ public sealed class BeamAnswer
 
     private double AtPlace(double at, Func<int, double, double> value)
     {
-        int piece = _model.Mesh.Piece(at);
-        return value(piece, at - _model.Mesh.At[piece]);
+        int piece = _mesh.Piece(at);
+        return value(piece, at - _mesh.At[piece]);
     }
 
-    private double Length(int piece) => _model.Mesh.At[piece + 1] - _model.Mesh.At[piece];
-
-    private Cubic Shape(int piece)
+    /// <summary>The step of the shear, and what the load takes of it.</summary>
+    private double Reaction(int node, BeamAction action)
     {
-        Span<int> p = stackalloc int[4];
-        _model.Places(piece, p);
-        double l = _model.Mesh.Length;
-        return Hermite.Shape(_u[p[0]], _u[p[1]] / l, _u[p[2]], _u[p[3]] / l, Length(piece));
+        double left = node == 0 ? 0 : _states[node - 1].Shear - action.Uniform[node - 1] * _mesh.PieceLength(node - 1);
+        return _states[node].Shear - left + action.Force[node];
     }
 
     private double Moment(int piece, double x)
     {
-        double h = Length(piece);
-        var s = Shape(piece);
-        return -_model.Mesh.Ei[piece] * (2 * s.C2 + 6 * s.C3 * x) - _uniform[piece] * (h * h - 6 * h * x + 6 * x * x) / 12;
+        var s = _states[piece];
+        return s.Moment + x * (s.Shear - _uniform[piece] * x / 2);
     }
 
-    private double Deflection(int piece, double x)
-    {
-        double h = Length(piece);
-        return Shape(piece).At(x) + _uniform[piece] * x * x * (h - x) * (h - x) / (24 * _model.Mesh.Ei[piece]);
-    }
+    private double Deflection(int piece, double x) =>
+        Shape(_states[piece], _mesh.Ei[piece]).At(x) + _uniform[piece] * x * x * x * x / (24 * _mesh.Ei[piece]);
+
+    internal static Cubic Shape(BeamState s, double ei) => new(s.Deflection, s.Slope, -s.Moment / (2 * ei), -s.Shear / (6 * ei));
 
     private int TurnOfMoment(int piece, Span<double> at)
     {
-        double shear = -6 * _model.Mesh.Ei[piece] * Shape(piece).C3, q = _uniform[piece], h = Length(piece);
-        if (q == 0) return 0;
-        at[0] = h / 2 + shear / q;
-        return at[0] > 0 && at[0] < h ? 1 : 0;
+        if (_uniform[piece] == 0) return 0;
+        at[0] = _states[piece].Shear / _uniform[piece];
+        return at[0] > 0 && at[0] < _mesh.PieceLength(piece) ? 1 : 0;
     }
 
     private int TurnsOfDeflection(int piece, Span<double> at)
     {
-        double h = Length(piece), a = _uniform[piece] / (24 * _model.Mesh.Ei[piece]);
-        var s = Shape(piece);
-        return new Cubic(s.C1, 2 * s.C2 + 2 * a * h * h, 3 * s.C3 - 6 * a * h, 4 * a).Roots(h, at);
+        var s = Shape(_states[piece], _mesh.Ei[piece]).Derivative;
+        return (s with { C3 = _uniform[piece] / (6 * _mesh.Ei[piece]) }).Roots(_mesh.PieceLength(piece), at);
     }
 
     private delegate int Turns(int piece, Span<double> at);
@@ -92,8 +86,8 @@ public sealed class BeamAnswer
         {
             int n = turns(piece, at);
             at[n++] = 0;
-            at[n++] = Length(piece);
-            for (int i = 0; i < n; i++) Take(value(piece, at[i]), _model.Mesh.At[piece] + at[i], ref max, ref min);
+            at[n++] = _mesh.PieceLength(piece);
+            for (int i = 0; i < n; i++) Take(value(piece, at[i]), _mesh.At[piece] + at[i], ref max, ref min);
         }
         return (max, min);
     }

@@ -2,7 +2,7 @@ namespace Pattress.Actions.Beams;
 
 /// <summary>
 /// Where a beam is cut: at its ends, supports, hinges, changes of section, and wherever a load begins or ends, so that each
-/// piece has one stiffness and one uniform load. Each node has a deflection and a slope, at a hinge two slopes.
+/// piece has one stiffness and one uniform load.
 /// </summary>
 internal sealed class BeamMesh
 {
@@ -10,9 +10,7 @@ internal sealed class BeamMesh
 
     internal readonly double[] At;
     internal readonly double[] Ei;
-    internal readonly int[] SlopeLeft;
-    internal readonly int[] SlopeRight;
-    internal readonly int Unknowns;
+    internal readonly bool[] Hinged;
 
     internal BeamMesh(Beam beam, IEnumerable<double> places)
     {
@@ -20,20 +18,17 @@ internal sealed class BeamMesh
         var ends = beam.Stretches.Select((_, i) => beam.Stretches.Take(i + 1).Sum(s => s.Length)).ToList();
         At = Distinct([0, Length, .. ends, .. beam.Hinges, .. beam.Supports.Select(s => s.At), .. places]);
         Ei = [.. At.Skip(1).Select((x, i) => beam.Stretches[StretchAt(ends, (x + At[i]) / 2)].Ei)];
-        SlopeLeft = new int[At.Length];
-        SlopeRight = new int[At.Length];
-        var hinged = beam.Hinges.Select(Node).ToHashSet();
-        for (int i = 0; i < At.Length; i++)
-        {
-            SlopeLeft[i] = Unknowns + 1;
-            SlopeRight[i] = hinged.Contains(i) ? Unknowns + 2 : Unknowns + 1;
-            Unknowns = SlopeRight[i] + 1;
-        }
+        Hinged = new bool[At.Length];
+        foreach (double h in beam.Hinges) Hinged[Node(h)] = true;
     }
 
     internal double Length { get; }
 
-    internal int Deflection(int node) => SlopeLeft[node] - 1;
+    internal int Nodes => At.Length;
+
+    internal int Pieces => Ei.Length;
+
+    internal double PieceLength(int piece) => At[piece + 1] - At[piece];
 
     /// <summary>The node at a place that is known to be one.</summary>
     internal int Node(double at)

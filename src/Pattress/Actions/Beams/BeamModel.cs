@@ -1,28 +1,40 @@
 namespace Pattress.Actions.Beams;
 
+/// <summary>What acts on a cut beam.</summary>
+/// <param name="Force">Down at each node, N.</param>
+/// <param name="Uniform">Down on each piece, N/mm.</param>
+/// <param name="Settlement">Of each support, mm.</param>
+/// <param name="Kink">Change of slope forced at each node (an influence line of the moment).</param>
+internal sealed record BeamAction(double[] Force, double[] Uniform, double[] Settlement, double[] Kink);
+
+/// <summary>Deflection, slope, moment and shear just right of a node; N, mm.</summary>
+internal readonly record struct BeamState(double Deflection, double Slope, double Moment, double Shear);
+
 /// <summary>
-/// A beam's stiffness, factored once. Lengths are scaled by the beam's, stiffness by its largest, so that the numbers are
-/// near 1. Rigid supports are taken out of the unknowns, not made of stiff springs.
+/// A beam factored once. Unknown are deflection, slope, moment and shear at each node, tied by the exact transfer from node to
+/// node: unlike a matrix of bending stiffnesses, whose entries grow with 1/h³, this stays well conditioned when a load or a
+/// joint lies close beside a support. Scaled to forces: w EI/L³, slope EI/L², M/L, V. Rigid supports are equations w = settlement, not stiff springs.
 /// </summary>
 internal sealed class BeamModel
 {
-    private readonly BandedCholesky _matrix;
-    private readonly bool[] _held;
-    private readonly double[] _springs;
-    private readonly int[] _supportNodes;
+    private readonly BandedSystem _system;
+    private readonly int[] _supportAt;
+    private readonly double _ei;
 
     private BeamModel(Beam beam, BeamMesh mesh, IReadOnlyList<bool> active)
     {
-        (Beam, Mesh) = (beam, mesh);
-        Active = active;
-        Unit = mesh.Ei.Max() / (mesh.Length * mesh.Length * mesh.Length);
-        _matrix = new BandedCholesky(mesh.Unknowns);
-        _held = new bool[mesh.Unknowns];
-        _springs = new double[mesh.Unknowns];
-        _supportNodes = [.. beam.Supports.Select(s => mesh.Node(s.At))];
-        Hold();
-        for (int i = 0; i < mesh.Ei.Length; i++) AddPiece(i);
-        for (int i = 0; i < mesh.Unknowns; i++) _matrix.Add(i, i, _held[i] ? 1 : _springs[i]);
+        (Beam, Mesh, Active) = (beam, mesh, active);
+        _ei = mesh.Ei.Max();
+        _system = new BandedSystem(4 * mesh.Nodes);
+        _supportAt = new int[mesh.Nodes];
+        Array.Fill(_supportAt, -1);
+        for (int s = 0; s < beam.Supports.Count; s++)
+            if (active[s]) _supportAt[mesh.Node(beam.Supports[s].At)] = s;
+        Left();
+        for (int i = 0; i < mesh.Pieces; i++) Piece(i);
+        int last = 4 * (mesh.Nodes - 1);
+        _system.Set(last + 2, last + 2, 1);
+        _system.Set(last + 3, last + 3, 1);
     }
 
     internal Beam Beam { get; }
@@ -31,91 +43,88 @@ internal sealed class BeamModel
 
     internal IReadOnlyList<bool> Active { get; }
 
-    /// <summary>N/mm of one unit of scaled stiffness.</summary>
-    internal double Unit { get; }
-
     /// <summary>The factored model, or null when the beam can move freely.</summary>
     internal static BeamModel? Of(Beam beam, IEnumerable<double> places, IReadOnlyList<bool>? active = null)
     {
         var model = new BeamModel(beam, new BeamMesh(beam, places), active ?? [.. beam.Supports.Select(_ => true)]);
-        return model._matrix.Factor() ? model : null;
+        return model._system.Factor() ? model : null;
     }
 
-    internal int SupportNode(int support) => _supportNodes[support];
+    /// <summary>No load at all, to be filled in.</summary>
+    internal BeamAction NoAction() => new(new double[Mesh.Nodes], new double[Mesh.Pieces], new double[Beam.Supports.Count], new double[Mesh.Nodes]);
 
-    /// <summary>Solves for nodal forces in N (moments in N per scaled slope), with the supports at the given settlements, mm.</summary>
-    internal double[] Solve(double[] forces, Func<int, double> settlement)
+    internal BeamState[] Solve(BeamAction a)
     {
-        var u = new double[forces.Length];
-        for (int i = 0; i < u.Length; i++) u[i] = _held[i] ? 0 : forces[i] / Unit;
-        for (int s = 0; s < Beam.Supports.Count; s++)
-            if (Active[s] && settlement(s) is var d && d != 0) AddSettlement(u, s, d);
-        _matrix.Solve(u);
-        for (int s = 0; s < Beam.Supports.Count; s++)
-            if (Active[s] && Beam.Supports[s].Rigid) u[Mesh.Deflection(_supportNodes[s])] = settlement(s);
-        return u;
+        double l = Mesh.Length, deflection = l * l * l / _ei, slope = l * l / _ei;
+        var b = new double[_system.Size];
+        b[0] = SupportAt(0) is { Clamped: true } ? a.Kink[0] / slope : 0;
+        b[1] = Push(0, a, deflection);
+        for (int i = 0; i < Mesh.Pieces; i++) Right(b, i, a, deflection, slope);
+        _system.Solve(b);
+        return [.. Enumerable.Range(0, Mesh.Nodes).Select(i =>
+            new BeamState(b[4 * i] * deflection, b[4 * i + 1] * slope, b[4 * i + 2] * l, b[4 * i + 3]))];
     }
 
-    private void Hold()
+    private double ScaledLength(int piece) => Mesh.PieceLength(piece) / Mesh.Length;
+
+    private BeamSupport? SupportAt(int node) => _supportAt[node] is var s && s >= 0 ? Beam.Supports[s] : null;
+
+    private double ScaledSpring(BeamSupport s) => s.Stiffness * Mesh.Length * Mesh.Length * Mesh.Length / _ei;
+
+    private void Left()
     {
-        for (int s = 0; s < Beam.Supports.Count; s++)
+        _system.Set(0, SupportAt(0) is { Clamped: true } ? 1 : 2, 1);
+        NodeForce(1, 0);
+    }
+
+    /// <summary>Either w = settlement, or shear right - shear left - k w = -force.</summary>
+    private void NodeForce(int row, int node)
+    {
+        int at = 4 * node;
+        if (SupportAt(node) is { Rigid: true })
         {
-            if (!Active[s]) continue;
-            int node = _supportNodes[s];
-            if (Beam.Supports[s].Rigid) _held[Mesh.Deflection(node)] = true;
-            else _springs[Mesh.Deflection(node)] += Beam.Supports[s].Stiffness / Unit;
-            if (Beam.Supports[s].Clamped) _held[Mesh.SlopeLeft[node]] = _held[Mesh.SlopeRight[node]] = true;
+            _system.Set(row, at, 1);
+            return;
         }
+        _system.Set(row, at + 3, 1);
+        if (SupportAt(node) is { } spring) _system.Set(row, at, -ScaledSpring(spring));
     }
 
-    private void AddSettlement(double[] u, int support, double settlement)
+    /// <summary>Four rows that carry the state across a piece to the right of its right node.</summary>
+    private void Piece(int i)
     {
-        int node = _supportNodes[support], at = Mesh.Deflection(node);
-        if (!Beam.Supports[support].Rigid) u[at] += _springs[at] * settlement;
-        else
-            for (int piece = Math.Max(0, node - 1); piece < Math.Min(node + 1, Mesh.Ei.Length); piece++)
-                SubtractColumn(u, piece, at, settlement);
+        int row = 2 + 4 * i, from = 4 * i, to = from + 4;
+        double h = ScaledLength(i), f = _ei / Mesh.Ei[i];
+        Transfer(row, from, [-1, -h, h * h * f / 2, h * h * h * f / 6], to, 1);
+        if (Mesh.Hinged[i + 1]) _system.Set(row + 1, to + 2, 1);
+        else Transfer(row + 1, from, [0, -1, h * f, h * h * f / 2], to + 1, 1);
+        if (SupportAt(i + 1) is { Clamped: true }) _system.Set(row + 2, to + 1, 1);
+        else Transfer(row + 2, from, [0, 0, -1, -h], to + 2, 1);
+        NodeForce(row + 3, i + 1);
+        if (SupportAt(i + 1) is not { Rigid: true }) _system.Set(row + 3, from + 3, -1);
     }
 
-    private void SubtractColumn(double[] u, int piece, int column, double value)
+    private void Transfer(int row, int from, ReadOnlySpan<double> terms, int to, double one)
     {
-        Span<int> place = stackalloc int[4];
-        Places(piece, place);
-        int j = place.IndexOf(column);
-        for (int i = 0; i < 4; i++)
-            if (!_held[place[i]]) u[place[i]] -= Hermite.Stiffness(i, j, ScaledLength(piece)) * ScaledEi(piece) * value;
+        for (int j = 0; j < 4; j++)
+            if (terms[j] != 0) _system.Set(row, from + j, terms[j]);
+        _system.Set(row, to, one);
     }
 
-    /// <summary>A piece's force on one unknown, N.</summary>
-    internal double Row(int piece, int row, double[] u)
+    private void Right(double[] b, int i, BeamAction a, double deflection, double slope)
     {
-        Span<int> place = stackalloc int[4];
-        Places(piece, place);
-        int i = place.IndexOf(row);
-        double sum = 0;
-        for (int j = 0; j < 4; j++) sum += Hermite.Stiffness(i, j, ScaledLength(piece)) * u[place[j]];
-        return sum * ScaledEi(piece) * Unit;
+        int row = 2 + 4 * i;
+        double h = ScaledLength(i), q = a.Uniform[i] * Mesh.Length, f = _ei / Mesh.Ei[i];
+        b[row] = q * h * h * h * h * f / 24;
+        b[row + 1] = Mesh.Hinged[i + 1] ? 0 : q * h * h * h * f / 6 + a.Kink[i + 1] / slope;
+        b[row + 2] = SupportAt(i + 1) is { Clamped: true } ? 0 : -q * h * h / 2;
+        b[row + 3] = Push(i + 1, a, deflection) - (SupportAt(i + 1) is { Rigid: true } ? 0 : q * h);
     }
 
-    private void AddPiece(int piece)
+    private double Push(int node, BeamAction a, double deflection)
     {
-        Span<int> place = stackalloc int[4];
-        Places(piece, place);
-        for (int i = 0; i < 4; i++)
-            for (int j = 0; j < 4; j++)
-                if (!_held[place[i]] && !_held[place[j]])
-                    _matrix.Add(place[i], place[j], Hermite.Stiffness(i, j, ScaledLength(piece)) * ScaledEi(piece));
+        if (SupportAt(node) is not { } s) return -a.Force[node];
+        double settled = a.Settlement[_supportAt[node]] / deflection;
+        return s.Rigid ? settled : -a.Force[node] - ScaledSpring(s) * settled;
     }
-
-    internal void Places(int piece, Span<int> place)
-    {
-        place[0] = Mesh.Deflection(piece);
-        place[1] = Mesh.SlopeRight[piece];
-        place[2] = Mesh.Deflection(piece + 1);
-        place[3] = Mesh.SlopeLeft[piece + 1];
-    }
-
-    internal double ScaledLength(int piece) => (Mesh.At[piece + 1] - Mesh.At[piece]) / Mesh.Length;
-
-    private double ScaledEi(int piece) => Mesh.Ei[piece] / (Unit * Mesh.Length * Mesh.Length * Mesh.Length);
 }

@@ -8,12 +8,12 @@ internal static class BeamReader
 {
     internal const int MostSupports = 64, MostLoads = 200, MostParts = 50;
 
-    private static readonly Shape Place = new QuantityShape(Dimension.Length, 0, 50_000);
-    private static readonly Shape Length = new QuantityShape(Dimension.Length, 1, 50_000);
-    private static readonly Shape Ei = new NumberShape(1, 1e16);
-    private static readonly Shape Stiffness = new NumberShape(1e-3, 1e9);
-    private static readonly Shape PerLength = new NumberShape(-1e5, 1e5);
-    private static readonly Shape Force = new QuantityShape(Dimension.Force, -1e6, 1e6);
+    private static readonly Shape Place = new QuantityShape(Dimension.LengthMm, 0, 50_000);
+    private static readonly Shape Length = new QuantityShape(Dimension.LengthMm, 1, 50_000);
+    private static readonly Shape Ei = new QuantityShape(Dimension.BendingStiffnessNmm2, 1, 1e14);
+    private static readonly Shape Stiffness = new QuantityShape(Dimension.StiffnessNPerMm, 1e-3, 1e9);
+    private static readonly Shape PerLength = new QuantityShape(Dimension.LineLoadNPerMm, -1e5, 1e5);
+    private static readonly Shape Force = new QuantityShape(Dimension.ForceN, -1e6, 1e6);
     private static readonly Shape YesNo = new WordShape("yes", "no");
 
     private static readonly ObjectShape Support = new(
@@ -22,7 +22,7 @@ internal static class BeamReader
         Field.Optional("stiffness_range_n_per_mm", new ListShape(Stiffness, 2, 2), "From, to: the extremes within are reported too."),
         Field.Optional("clamped", YesNo, "Holds the slope too."),
         Field.Optional("one_sided", YesNo, "A cup: the rail can lift off."),
-        Field.Optional("settlement_mm", new QuantityShape(Dimension.Length, -100, 100), "How far it stands below the line."));
+        Field.Optional("settlement_mm", new QuantityShape(Dimension.LengthMm, -100, 100), "How far it stands below the line."));
 
     private static readonly VariantShape Load = new("kind", [],
     [

@@ -25,6 +25,7 @@ internal readonly record struct Cubic(double C0, double C1, double C2, double C3
     /// </summary>
     internal int Roots(double length, Span<double> roots)
     {
+        if (OneSign(length)) return 0;
         Span<double> cuts = stackalloc double[4];
         int pieces = Turns(length, cuts), found = 0;
         for (int i = 0; i < pieces; i++)
@@ -33,6 +34,13 @@ internal readonly record struct Cubic(double C0, double C1, double C2, double C3
             if (atLow < 0 != atHigh < 0) roots[found++] = Close(low, high, atLow);
         }
         return found;
+    }
+
+    /// <summary>True when all four Bernstein coefficients on the interval have one sign: then there is no root.</summary>
+    private bool OneSign(double h)
+    {
+        double b1 = C0 + C1 * h / 3, b2 = C0 + h * (2 * C1 + C2 * h) / 3, b3 = At(h);
+        return (C0 > 0 && b1 > 0 && b2 > 0 && b3 > 0) || (C0 < 0 && b1 < 0 && b2 < 0 && b3 < 0);
     }
 
     private int Turns(double length, Span<double> cuts)

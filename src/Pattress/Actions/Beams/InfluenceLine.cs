@@ -26,17 +26,15 @@ public sealed class InfluenceLine
         BeamModel.Of(beam, []) is { } model ? [.. beam.Supports.Select((_, i) => OfReaction(model, i))] : null;
 
     /// <summary>
-    /// The line of the bending moment at a place (sagging positive, mm): null when the beam can move freely.
+    /// The line of the bending moment at a place (sagging positive, mm): the shape when the beam is kinked there by one. Null
+    /// when the beam can move freely.
     /// </summary>
     public static InfluenceLine? OfMoment(Beam beam, double at)
     {
         if (BeamModel.Of(beam, [at]) is not { } model) return null;
-        int node = model.Mesh.Node(at), piece = Math.Max(0, node - 1);
-        bool fromLeft = node > 0;
-        double h = model.Mesh.At[piece + 1] - model.Mesh.At[piece];
-        var shape = Shape(model, MomentRow(model, piece, fromLeft), _ => 0);
-        shape[piece] = shape[piece].Less(fromLeft ? new Cubic(0, 0, 1 / h, -1 / (h * h)) : new Cubic(0, 1, -2 / h, 1 / (h * h)));
-        return new InfluenceLine(model.Mesh.At, shape);
+        var action = model.NoAction();
+        action.Kink[model.Mesh.Node(at)] = -1;
+        return Shape(model, action);
     }
 
     /// <summary>The value for a unit load at a place.</summary>
@@ -53,11 +51,11 @@ public sealed class InfluenceLine
         return _integrals[i] + _pieces[i].Integral(place - _at[i]);
     }
 
-    /// <summary>The line as a cubic whose origin is at a place, valid up to the next cut.</summary>
-    internal Cubic From(double place)
+    /// <summary>The piece of the line at a place, as a cubic whose origin is back to the left of it.</summary>
+    internal Cubic From(double place, double back)
     {
         int i = Piece(place);
-        return _pieces[i].Shifted(place - _at[i]);
+        return _pieces[i].Shifted(place - back - _at[i]);
     }
 
     private int Piece(double place)
@@ -69,37 +67,15 @@ public sealed class InfluenceLine
     private static InfluenceLine OfReaction(BeamModel model, int support)
     {
         var held = model.Beam.Supports[support];
-        var forces = new double[model.Mesh.Unknowns];
-        if (!held.Rigid) forces[model.Mesh.Deflection(model.SupportNode(support))] = held.Stiffness;
-        return new InfluenceLine(model.Mesh.At, Shape(model, forces, s => held.Rigid && s == support ? 1 : 0));
+        var action = model.NoAction();
+        if (held.Rigid) action.Settlement[support] = 1;
+        else action.Force[model.Mesh.Node(held.At)] = held.Stiffness;
+        return Shape(model, action);
     }
 
-    private static Cubic[] Shape(BeamModel model, double[] forces, Func<int, double> settlement)
+    private static InfluenceLine Shape(BeamModel model, BeamAction action)
     {
-        var u = model.Solve(forces, settlement);
-        var place = new int[4];
-        return [.. model.Mesh.Ei.Select((_, i) => Piece(model, u, i, place))];
-    }
-
-    private static Cubic Piece(BeamModel model, double[] u, int i, int[] place)
-    {
-        model.Places(i, place);
-        double l = model.Mesh.Length;
-        return Hermite.Shape(u[place[0]], u[place[1]] / l, u[place[2]], u[place[3]] / l, model.Mesh.At[i + 1] - model.Mesh.At[i]);
-    }
-
-    /// <summary>The moment at a piece's end as a combination of the unknowns.</summary>
-    private static double[] MomentRow(BeamModel model, int piece, bool rightEnd)
-    {
-        var forces = new double[model.Mesh.Unknowns];
-        var place = new int[4];
-        model.Places(piece, place);
-        double h = model.Mesh.At[piece + 1] - model.Mesh.At[piece], ei = model.Mesh.Ei[piece], l = model.Mesh.Length;
-        double s = rightEnd ? 1 : -1;
-        forces[place[0]] = s * -6 * ei / (h * h);
-        forces[place[1]] = s * -(rightEnd ? 2 : 4) * ei / h / l;
-        forces[place[2]] = s * 6 * ei / (h * h);
-        forces[place[3]] = s * -(rightEnd ? 4 : 2) * ei / h / l;
-        return forces;
+        var states = model.Solve(action);
+        return new InfluenceLine(model.Mesh.At, [.. model.Mesh.Ei.Select((ei, i) => BeamAnswer.Shape(states[i], ei))]);
     }
 }

@@ -27,18 +27,21 @@ public static class MovingPatch
         patch.PerLength * (line.Integral(start + patch.Length) - line.Integral(start));
 
     /// <summary>
-    /// Ends and cuts of a range of starts, and the starts where the weighted sum of the line at start + offset changes sign.
+    /// Both ends of a range of starts, and the starts where the weighted sum of the line at start + offset changes sign.
     /// </summary>
     internal static List<double> Turns(InfluenceLine line, double from, double to, ReadOnlySpan<(double Offset, double Weight)> terms)
     {
         var cuts = Cuts(line, from, to, terms);
-        var turns = new List<double>(cuts);
+        var turns = new List<double>(8) { from, to };
         Span<double> roots = stackalloc double[3];
+        bool below = false;
         for (int i = 0; i + 1 < cuts.Count; i++)
         {
             double length = cuts[i + 1] - cuts[i], middle = cuts[i] + length / 2;
             var slope = new Cubic();
-            foreach (var (offset, weight) in terms) slope = slope.Plus(weight, line.From(middle + offset).Shifted(-length / 2));
+            foreach (var (offset, weight) in terms) slope = slope.Plus(weight, line.From(middle + offset, length / 2));
+            if (i > 0 && slope.At(0) < 0 != below) turns.Add(cuts[i]);
+            below = slope.At(length) < 0;
             int n = slope.Roots(length, roots);
             for (int k = 0; k < n; k++) turns.Add(cuts[i] + roots[k]);
         }

@@ -1,0 +1,66 @@
+using BenchmarkDotNet.Attributes;
+using MathNet.Numerics.LinearAlgebra;
+using MathNet.Numerics.Optimization;
+using Pattress.Brackets;
+
+namespace Pattress.Bench;
+
+/// <summary>
+/// One contact solve of a plate on four fixings, pulled and tilted both ways (sixteen loads in turn), beside a general-purpose
+/// BFGS on the same energy from the same start; the ratio is of one run.
+/// </summary>
+[ShortRunJob, MemoryDiagnoser]
+public class ContactBench
+{
+    private const int Loads = 16;
+    private readonly Plate _plate = Plate.Rectangle(-40, 40, -50, 50);
+    private readonly FixingPoint[] _fixings = [new(-30, -40, 600), new(30, -40, 600), new(-30, 40, 600), new(30, 40, 600)];
+    private readonly BracketLoad[] _loads;
+    private readonly double[] _tensions = new double[4];
+
+    public ContactBench()
+    {
+        var random = new Random(1);
+        _loads = [.. Enumerable.Range(0, Loads).Select(_ => new BracketLoad(
+            300 * random.NextDouble() - 100, 8000 * random.NextDouble() - 4000, 3000 + 8000 * random.NextDouble()))];
+    }
+
+    [Benchmark(Baseline = true, OperationsPerInvoke = Loads)]
+    public double Newton()
+    {
+        double sum = 0;
+        foreach (ref readonly var load in _loads.AsSpan()) sum += ContactSolver.Solve(_plate, _fixings, new Bed(1.5), load, _tensions).Contact;
+        return sum;
+    }
+
+    [Benchmark(OperationsPerInvoke = Loads)]
+    public double Bfgs()
+    {
+        double sum = 0;
+        foreach (var load in _loads) sum += General(load);
+        return sum;
+    }
+
+    /// <summary>MathNet's BFGS on the scaled energy.</summary>
+    private double General(BracketLoad load)
+    {
+        var raw = ContactScale.AboutCentre(_plate, load);
+        var scale = ContactScale.Of(_plate, _fixings, new Bed(1.5), raw);
+        ScaledFixing[] scaled = [.. _fixings.Select(f => scale.Of(f))];
+        var objective = ObjectiveFunction.Gradient(u => Both(scale, scaled, raw, u));
+        var start = scale.Energy(_plate, scaled, new Bed(1.5), raw);
+        var glued = start.Glued(start.WholePlate(_plate.Whole));
+        var found = new BfgsMinimizer(1e-8, 1e-12, 1e-12, 1000).FindMinimum(objective, Vector<double>.Build.Dense([glued.A, glued.B, glued.C]));
+        return found.MinimizingPoint[0];
+    }
+
+    private (double, Vector<double>) Both(ContactScale scale, ScaledFixing[] scaled, in Triple raw, Vector<double> at)
+    {
+        var e = scale.Energy(_plate, scaled, new Bed(1.5), raw);
+        var u = new Triple(at[0], at[1], at[2]);
+        e.Evaluate(u);
+        double energy = -0.5 * e.Load.Dot(u) + 0.5 * e.Gradient.Dot(u);
+        for (int i = 0; i < scaled.Length; i++) energy -= 0.5 * e.Tension(i, u) * scaled[i].Gap;
+        return (energy, Vector<double>.Build.Dense([e.Gradient.A, e.Gradient.B, e.Gradient.C]));
+    }
+}

@@ -1,0 +1,58 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+
+namespace Pattress.Tests.References;
+
+/// <summary>An input for the finite-element program, in invariant numbers.</summary>
+internal sealed class Deck
+{
+    private readonly StringBuilder _text = new();
+
+    internal void Line(FormattableString line) => _text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
+
+    internal void Line(string line) => _text.Append(line).Append('\n');
+
+    public override string ToString() => _text.ToString();
+}
+
+/// <summary>Debian's calculix-ccx, a program written apart from ours. Where it is missing the test fails.</summary>
+internal static class FiniteElements
+{
+    /// <summary>Reaction of each printed node in the last increment.</summary>
+    internal static Dictionary<int, (double X, double Y, double Z)> GroundForces(string deck)
+    {
+        var folder = Directory.CreateTempSubdirectory("ccx");
+        try
+        {
+            File.WriteAllText(Path.Combine(folder.FullName, "job.inp"), deck);
+            Run(folder.FullName);
+            return Read(File.ReadAllLines(Path.Combine(folder.FullName, "job.dat")));
+        }
+        finally { folder.Delete(recursive: true); }
+    }
+
+    private static void Run(string folder)
+    {
+        var start = new ProcessStartInfo("ccx", ["job"]) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        start.Environment["OMP_NUM_THREADS"] = "1";
+        using var program = Process.Start(start) ?? throw new InvalidOperationException("no ccx: install calculix-ccx");
+        var errors = program.StandardError.ReadToEndAsync();
+        string output = program.StandardOutput.ReadToEnd();
+        program.WaitForExit();
+        Assert.True(program.ExitCode == 0 && !output.Contains("*ERROR", StringComparison.Ordinal), output[Math.Max(0, output.Length - 2000)..] + errors.Result);
+    }
+
+    private static Dictionary<int, (double X, double Y, double Z)> Read(string[] lines)
+    {
+        var forces = new Dictionary<int, (double, double, double)>();
+        foreach (string line in lines)
+        {
+            string[] p = line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            if (p.Length == 4 && int.TryParse(p[0], CultureInfo.InvariantCulture, out int node)) forces[node] = (N(p[1]), N(p[2]), N(p[3]));
+        }
+        return forces;
+    }
+
+    private static double N(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+}
