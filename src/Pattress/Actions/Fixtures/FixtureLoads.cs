@@ -55,7 +55,7 @@ public static class FixtureLoads
     private static IEnumerable<Reason> General(Site site, Hung hung, ConsequenceClass raised, Fixture fixture)
     {
         if (raised == ConsequenceClass.Overhead) yield return Site.Caution("overhead");
-        if (raised == ConsequenceClass.HoldsPerson) yield return Site.Caution("holds_person");
+        if (raised == ConsequenceClass.HoldsPerson) yield return Site.Caution("person");
         if (fixture.OverBed) yield return Site.Caution("over_bed");
         if (site.Recessed) yield return Site.Caution("recess_edge");
         if (hung.MassKg > TwoPeopleKg) yield return Site.Caution("two_people", Said.Mass(hung.MassKg));

@@ -49,5 +49,5 @@ internal sealed class Site(FixtureKind kind, Fixture fixture, Wall wall, Setting
         [CallerArgumentExpression(nameof(value))] string formula = "") => Tracing.Step(trace, symbol, unit, clause, value, inputs, formula);
 
     /// <summary>A reason to take care, in words of the text layer.</summary>
-    public static Reason Caution(string what, params IReadOnlyList<Said> values) => new("caution." + what, values);
+    public static Reason Caution(string what, params IReadOnlyList<Said> values) => new("caution_" + what, values);
 }
