@@ -25,6 +25,10 @@ public sealed class InfluenceLine
     public static IReadOnlyList<InfluenceLine>? OfReactions(Beam beam) =>
         BeamModel.Of(beam, []) is { } model ? [.. beam.Supports.Select((_, i) => OfReaction(model, i))] : null;
 
+    /// <summary>The line of one reaction; null when the beam can move freely.</summary>
+    public static InfluenceLine? OfReaction(Beam beam, int support) =>
+        BeamModel.Of(beam, []) is { } model ? OfReaction(model, support) : null;
+
     /// <summary>
     /// The line of the bending moment at a place (sagging positive, mm): the shape when the beam is kinked there by one. Null
     /// when the beam can move freely.

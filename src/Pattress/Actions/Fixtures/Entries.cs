@@ -1,9 +1,11 @@
+using System.Globalization;
 using Pattress.Jobs;
+using Pattress.Working;
 
 namespace Pattress.Actions.Fixtures;
 
 /// <summary>Reads what was entered for a fixture; whatever was left out is taken from the catalogue and noted as assumed.</summary>
-internal sealed class Entries(FixtureKind kind, Fixture fixture)
+internal sealed class Entries(FixtureKind kind, Fixture fixture, Trace? trace)
 {
     private readonly Dictionary<string, Assumption> _assumed = new(StringComparer.Ordinal);
 
@@ -33,7 +35,8 @@ internal sealed class Entries(FixtureKind kind, Fixture fixture)
     {
         var row = Weights.Of(id);
         Note(id, new("assumed_table", [Said.Name("weight." + id), Said.Plain(row.Value), Said.Words(row.Unit)], row.Source));
-        return row.Value;
+        string printed = row.Value.ToString("R", CultureInfo.InvariantCulture);
+        return trace.Step(id.Replace('.', '_'), row.Value, row.Unit, row.Source, [], printed);
     }
 
     /// <summary>A rail of the table of rails.</summary>

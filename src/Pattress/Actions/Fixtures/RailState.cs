@@ -9,22 +9,30 @@ internal sealed class RailState(Beam beam, bool cups)
 {
     private readonly Beam _cups = cups ? beam with { Supports = [.. beam.Supports.Select(s => s with { OneSided = true })] } : beam;
 
-    private readonly IReadOnlyList<InfluenceLine> _lines =
-        InfluenceLine.OfReactions(beam) ?? throw new InvalidOperationException("a rail on two supports cannot move freely");
+    private readonly InfluenceLine?[] _lines = new InfluenceLine?[beam.Supports.Count];
 
-    /// <summary>Reaction of one support under standing loads; out of cups the rail may lift.</summary>
+    private (IReadOnlyList<UniformLoad>? Loads, IReadOnlyList<double>? Reactions) _lifted;
+
+    /// <summary>Reaction of one support under standing loads; out of cups the rail may lift, but on two it would fall instead.</summary>
     public double Standing(IReadOnlyList<UniformLoad> loads, int support)
     {
-        double held = 0;
-        foreach (var load in loads) held += load.PerLength * (_lines[support].Integral(load.To) - _lines[support].Integral(load.From));
-        if (!cups) return held;
-        return BeamSolver.Solve(_cups, new(loads, [])) is { } lifting ? lifting.Reactions[support] : held;
+        if (!cups || beam.Supports.Count == 2 || !Lifts(loads)) return Held(loads, support);
+        if (!ReferenceEquals(_lifted.Loads, loads)) _lifted = (loads, BeamSolver.Solve(_cups, new(loads, []))?.Reactions);
+        return _lifted.Reactions is { } lifted ? lifted[support] : Held(loads, support);
     }
+
+    private bool Lifts(IReadOnlyList<UniformLoad> loads) => Enumerable.Range(0, _lines.Length).Any(s => Held(loads, s) < 0);
+
+    private double Held(IReadOnlyList<UniformLoad> loads, int support) =>
+        loads.Sum(load => load.PerLength * (Line(support).Integral(load.To) - Line(support).Integral(load.From)));
+
+    private InfluenceLine Line(int support) => _lines[support] ??= InfluenceLine.OfReaction(beam, support)
+        ?? throw new InvalidOperationException("a rail on two supports cannot move freely");
 
     /// <summary>Reaction of one support with the patches where they are worst for it.</summary>
     public double Moving(IReadOnlyList<UniformLoad> standing, IReadOnlyList<PatchLoad> patches, int support)
     {
-        var line = _lines[support];
+        var line = Line(support);
         UniformLoad[] worst = patches.Count == 1
             ? [Placed(patches[0], MovingPatch.Envelope(line, patches[0]).Max.At)]
             : Placed(patches, TwoPatches.Envelope(line, patches[0], patches[1]).Max);
@@ -37,7 +45,7 @@ internal sealed class RailState(Beam beam, bool cups)
         double[] cuts = [0, .. beam.Supports.Select(s => s.At), beam.Length];
         double sum = 0;
         for (int i = 0; i + 1 < cuts.Length; i++)
-            sum += Math.Max(0, _lines[support].Integral(cuts[i + 1]) - _lines[support].Integral(cuts[i]));
+            sum += Math.Max(0, Line(support).Integral(cuts[i + 1]) - Line(support).Integral(cuts[i]));
         return perMm * sum;
     }
 

@@ -11,7 +11,7 @@ internal sealed class Site(FixtureKind kind, Fixture fixture, Wall wall, Setting
 
     public Settings Settings => settings;
 
-    public Entries Entries { get; } = new(kind, fixture);
+    public Entries Entries { get; } = new(kind, fixture, trace);
 
     public Surface Surface => wall.Kind == "ceiling" || Recessed ? Surface.Ceiling : Surface.Wall;
 
@@ -33,7 +33,7 @@ internal sealed class Site(FixtureKind kind, Fixture fixture, Wall wall, Setting
     public double PersonN()
     {
         double pull_n = Entries.Number("pull_n"), dynamic_factor = Entries.Number("dynamic_factor");
-        return Step("Q_person", "N", "sudden load: at least twice the static one", pull_n * dynamic_factor,
+        return Step("Q_person", pull_n * dynamic_factor, "N", "sudden load: at least twice the static one",
             [In.Of(pull_n), In.Of(dynamic_factor)]);
     }
 
@@ -41,12 +41,12 @@ internal sealed class Site(FixtureKind kind, Fixture fixture, Wall wall, Setting
     public double Weight(double mass_kg, string symbol = "W")
     {
         double g = Weights.Gravity;
-        return Step(symbol, "N", "standard gravity 9.80665 m/s2", mass_kg * g, [In.Of(mass_kg), In.Of(g)]);
+        return Step(symbol, mass_kg * g, "N", "standard gravity 9.80665 m/s2", [In.Of(mass_kg), In.Of(g)]);
     }
 
     /// <summary>Passes a result through the working.</summary>
-    public double Step(string symbol, string unit, string clause, double value, In[] inputs,
-        [CallerArgumentExpression(nameof(value))] string formula = "") => Tracing.Step(trace, symbol, unit, clause, value, inputs, formula);
+    public double Step(string symbol, double value, string unit, string clause, ReadOnlySpan<In> inputs,
+        [CallerArgumentExpression(nameof(value))] string formula = "") => trace.Step(symbol, value, unit, clause, inputs, formula);
 
     /// <summary>A reason to take care, in words of the text layer.</summary>
     public static Reason Caution(string what, params IReadOnlyList<Said> values) => new("caution_" + what, values);

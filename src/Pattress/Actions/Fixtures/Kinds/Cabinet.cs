@@ -59,7 +59,7 @@ internal sealed class Cabinet : FixtureModel
         if (e.Entered("mass_kg") is { } weighed) return weighed;
         double w = e.Number("width_mm") / 1000, h = e.Number("height_mm") / 1000, d = e.Number("depth_mm") / 1000;
         double boards = e.Count("shelves") + 1, board = e.Table("cabinet.board");
-        return site.Step("m_cabinet", "kg", Weights.Of("cabinet.board").Source, (2 * w * h + 2 * h * d + boards * w * d) * board,
+        return site.Step("m_cabinet", (2 * w * h + 2 * h * d + boards * w * d) * board, "kg", Weights.Of("cabinet.board").Source,
             [In.Of(w), In.Of(h), In.Of(d), In.Of(boards), In.Of(board)]);
     }
 }

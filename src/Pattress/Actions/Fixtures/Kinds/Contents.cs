@@ -10,7 +10,7 @@ internal static class Contents
     {
         if (site.Entries.Entered("load_kg") is { } weighed) return weighed;
         double metre = PerMetre(site, depthMm), width = widthMm / 1000;
-        return site.Step("m_contents", "kg", "arithmetic", shelves * width * metre, [new("shelves", shelves), In.Of(width), In.Of(metre)]);
+        return site.Step("m_contents", shelves * width * metre, "kg", "arithmetic", [new("shelves", shelves), In.Of(width), In.Of(metre)]);
     }
 
     /// <summary>Contents in kg for each metre of a shelf.</summary>
@@ -19,7 +19,7 @@ internal static class Contents
         string id = "load." + site.Entries.Word("load");
         double gamma = site.Entries.Table(id), depth = depthMm / 1000, height = site.Entries.Number("load_height_mm") / 1000;
         double g = Weights.Gravity;
-        return site.Step("m_per_metre", "kg/m", Weights.Of(id).Source, 1000 * gamma * depth * height / g,
+        return site.Step("m_per_metre", 1000 * gamma * depth * height / g, "kg/m", Weights.Of(id).Source,
             [In.Of(gamma), In.Of(depth), In.Of(height), In.Of(g)]);
     }
 }

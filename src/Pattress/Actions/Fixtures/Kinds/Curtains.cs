@@ -15,7 +15,7 @@ internal static class Curtains
         var e = site.Entries;
         double width = widthMm / 1000, fullness = e.Number("fullness"), drop = e.Number("drop_mm") / 1000, hem = e.Number("hem_mm") / 1000;
         double fabric = FabricGM2(e), lining = e.Table("lining." + e.Word("lining")), interlining = e.Table("interlining." + e.Word("interlining"));
-        return site.Step("m_cloth", "kg", "arithmetic", width * fullness * (drop + hem) * (fabric + lining + interlining) / 1000,
+        return site.Step("m_cloth", width * fullness * (drop + hem) * (fabric + lining + interlining) / 1000, "kg", "arithmetic",
             [In.Of(width), In.Of(fullness), In.Of(drop), In.Of(hem), In.Of(fabric), In.Of(lining), In.Of(interlining)]);
     }
 

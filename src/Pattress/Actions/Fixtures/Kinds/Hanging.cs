@@ -1,5 +1,6 @@
 using Pattress.Jobs;
 using Pattress.Working;
+using static System.Math;
 
 namespace Pattress.Actions.Fixtures.Kinds;
 
@@ -19,7 +20,7 @@ internal abstract class Hanging : FixtureModel
         string hang = e.Word("hang");
         double spacing = e.Entered("hook_spacing_mm") ?? HooksApart * e.Number("width_mm");
         var stand = site.Stand(() => Hooks(site.Middle, hang, spacing));
-        double below = Math.Max(e.Number("height_mm") - BelowTopMm, e.Number("height_mm") / 2);
+        double below = Max(e.Number("height_mm") - BelowTopMm, e.Number("height_mm") / 2);
         var body = new Body(stand.Brackets, arm, site.Surface == Surface.Wall ? site.Middle.Y - below : null);
         var middle = new Push(site.Middle.X, site.Middle.Y - below / 2, arm, default);
         var hangs = body.Carry(middle with { Force = site.Surface.Down(weight) });
@@ -40,7 +41,7 @@ internal abstract class Hanging : FixtureModel
         double width = site.Entries.Number("width_mm") / 1000, height = site.Entries.Number("height_mm") / 1000;
         double glass_mm = site.Entries.Number("glass_mm"), frame = site.Entries.Number("frame_kg_m2");
         double glass = site.Entries.Table("glass");
-        return site.Step("m", "kg", Weights.Of("glass").Source, width * height * (glass * glass_mm + frame),
+        return site.Step("m", width * height * (glass * glass_mm + frame), "kg", Weights.Of("glass").Source,
             [In.Of(width), In.Of(height), In.Of(glass), In.Of(glass_mm), In.Of(frame)]);
     }
 
@@ -48,10 +49,10 @@ internal abstract class Hanging : FixtureModel
     private static IReadOnlyList<Wrench> Wire(Site site, Stand stand, double W, double spacing, double arm, string hang)
     {
         double sag = site.Entries.Entered("sag_mm") ?? Assumed(site, spacing * SagOfSpan), half = spacing / 2;
-        site.Step("T_wire", "N", "statics", W / 2 * Math.Sqrt(half * half + sag * sag) / sag, [In.Of(W), In.Of(half), In.Of(sag)]);
-        double H = site.Step("H_wire", "N", "statics", W / 2 * half / sag, [In.Of(W), In.Of(half), In.Of(sag)]);
+        site.Step("T_wire", W / 2 * Sqrt(half * half + sag * sag) / sag, "N", "statics", [In.Of(W), In.Of(half), In.Of(sag)]);
+        double H = site.Step("H_wire", W / 2 * half / sag, "N", "statics", [In.Of(W), In.Of(half), In.Of(sag)]);
         if (hang == "wire" || stand.Count != 2) return Wrenches.None(stand.Count);
-        double left = Math.Sign(stand.Brackets[1].X - stand.Brackets[0].X);
+        double left = Sign(stand.Brackets[1].X - stand.Brackets[0].X);
         return [.. stand.Brackets.Select((b, i) => new Push(b.X, b.Y, arm, site.Surface.Along(i == 0 ? left * H : -left * H)).About(b.X, b.Y))];
     }
 

@@ -34,7 +34,7 @@ internal static class Boards
         var e = site.Entries;
         string id = "board." + e.Word("material");
         double width = widthMm / 1000, depth = depthMm / 1000, thickness = e.Number("board_mm") / 1000, gamma = e.Table(id), g = Weights.Gravity;
-        return site.Step(symbol, "kg", Weights.Of(id).Source, 1000 * gamma * width * depth * thickness / g,
+        return site.Step(symbol, 1000 * gamma * width * depth * thickness / g, "kg", Weights.Of(id).Source,
             [In.Of(gamma), In.Of(width), In.Of(depth), In.Of(thickness), In.Of(g)]);
     }
 
@@ -43,6 +43,6 @@ internal static class Boards
     {
         string id = "stiffness." + site.Entries.Word("material");
         double E = site.Entries.Table(id), t = site.Entries.Number("board_mm");
-        return site.Step("EI", "Nmm2", Weights.Of(id).Source, E * depth * t * t * t / 12, [In.Of(E), In.Of(depth), In.Of(t)]);
+        return site.Step("EI", E * depth * t * t * t / 12, "Nmm2", Weights.Of(id).Source, [In.Of(E), In.Of(depth), In.Of(t)]);
     }
 }

@@ -17,7 +17,7 @@ internal sealed class Radiator : FixtureModel
         string type = e.Word("type");
         double depth = e.Entered("depth_mm") ?? e.Table("radiator_depth." + type), arm = gap + depth / 2;
         double dry = ByFace(site, "mass_kg", "radiator." + type, "m_dry", "kg"), water = ByFace(site, "water_l", "radiator_water." + type, "V_water", "l");
-        double litre = e.Table("water"), mass = site.Step("m", "kg", "arithmetic", dry + water * litre, [In.Of(dry), In.Of(water), In.Of(litre)]);
+        double litre = e.Table("water"), mass = site.Step("m", dry + water * litre, "kg", "arithmetic", [In.Of(dry), In.Of(water), In.Of(litre)]);
         var stand = site.Stand(() => Layout.Line(site.Middle, width, EndMm, SpacingMm));
         var body = new Body(stand.Brackets, gap);
         var hangs = body.Carry(new(site.Middle.X, site.Middle.Y, arm, site.Surface.Down(site.Weight(mass))));
@@ -36,6 +36,6 @@ internal sealed class Radiator : FixtureModel
     {
         if (site.Entries.Entered(field) is { } measured) return measured;
         double w = site.Entries.Number("width_mm") / 1000, h = site.Entries.Number("height_mm") / 1000, by_face = site.Entries.Table(table);
-        return site.Step(symbol, unit, Weights.Of(table).Source, w * h * by_face, [In.Of(w), In.Of(h), In.Of(by_face)]);
+        return site.Step(symbol, w * h * by_face, unit, Weights.Of(table).Source, [In.Of(w), In.Of(h), In.Of(by_face)]);
     }
 }

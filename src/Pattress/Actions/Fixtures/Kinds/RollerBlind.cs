@@ -12,7 +12,7 @@ internal sealed class RollerBlind : Blind
     protected override double CurtainKg(Site site, double width, double drop)
     {
         double fabric = site.Entries.Entered("fabric_g_m2") ?? site.Entries.Table("fabric.roller"), bar = site.Entries.Table("bar.bottom");
-        return site.Step("m_blind", "kg", "arithmetic", width * (drop * fabric / 1000 + bar), [In.Of(width), In.Of(drop), In.Of(fabric), In.Of(bar)]);
+        return site.Step("m_blind", width * (drop * fabric / 1000 + bar), "kg", "arithmetic", [In.Of(width), In.Of(drop), In.Of(fabric), In.Of(bar)]);
     }
 
     protected override IEnumerable<Jobs.Point> Brackets(Site site, double width) => Layout.Line(site.Middle, width, 0, 2);

@@ -36,7 +36,7 @@ internal sealed class Shutter : FixtureModel
         var e = site.Entries;
         string id = "panel." + e.Word("panel");
         double w = e.Number("width_mm") / 1000, h = e.Number("height_mm") / 1000, panel = e.Table(id), frame = e.Table("shutter.frame");
-        return site.Step("m", "kg", Weights.Of(id).Source, w * h * panel + 2 * (w + h) * frame,
+        return site.Step("m", w * h * panel + 2 * (w + h) * frame, "kg", Weights.Of(id).Source,
             [In.Of(w), In.Of(h), In.Of(panel), In.Of(frame)]);
     }
 
@@ -58,13 +58,14 @@ internal sealed class Sides(IReadOnlyList<Point> brackets, Point middle, double 
         return carried;
     }
 
-    // Where all brackets were placed on one side, that side carries its own leaf only.
+    // Where all brackets were placed on one side, that side carries both leaves.
     private void CarrySide(Push push, bool left, Wrench[] carried)
     {
         int[] mine = [.. Enumerable.Range(0, brackets.Count).Where(i => brackets[i].X < middle.X == left)];
         if (mine.Length == 0) return;
+        double leaves = mine.Length == brackets.Count ? 2 : 1;
         Point[] row = [.. mine.Select(i => brackets[i])];
-        var loads = new Body(row, armMm).Carry(push with { X = row.Average(b => b.X) });
+        var loads = new Body(row, armMm).Carry(push with { X = row.Average(b => b.X), Force = leaves * push.Force });
         for (int i = 0; i < mine.Length; i++) carried[mine[i]] = loads[i];
     }
 }

@@ -12,6 +12,6 @@ internal sealed class VenetianBlind : Blind
     protected override double CurtainKg(Site site, double width, double drop)
     {
         double slats = site.Entries.Table("slats." + site.Entries.Word("slats")), bar = site.Entries.Table("bar.bottom");
-        return site.Step("m_blind", "kg", "arithmetic", width * (drop * slats + bar), [In.Of(width), In.Of(drop), In.Of(slats), In.Of(bar)]);
+        return site.Step("m_blind", width * (drop * slats + bar), "kg", "arithmetic", [In.Of(width), In.Of(drop), In.Of(slats), In.Of(bar)]);
     }
 }

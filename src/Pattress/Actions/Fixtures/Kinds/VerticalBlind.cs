@@ -12,7 +12,7 @@ internal sealed class VerticalBlind : Blind
     protected override double CurtainKg(Site site, double width, double drop)
     {
         double fabric = site.Entries.Entered("fabric_g_m2") ?? site.Entries.Table("fabric.vanes"), overlap = site.Entries.Table("vanes.overlap");
-        return site.Step("m_blind", "kg", "arithmetic", width * drop * overlap * fabric / 1000,
+        return site.Step("m_blind", width * drop * overlap * fabric / 1000, "kg", "arithmetic",
             [In.Of(width), In.Of(drop), In.Of(overlap), In.Of(fabric)]);
     }
 
