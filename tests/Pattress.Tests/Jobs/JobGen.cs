@@ -13,7 +13,7 @@ internal static class JobGen
     private static readonly Gen<Rect> Area = Gen.Select(Gen.Double[0, 3000], Gen.Double[0, 1000], Gen.Double[1, 900], Gen.Double[1, 1300], (x, y, w, h) => new Rect(x, y, w, h));
     private static readonly Gen<string> Words = Gen.String[Gen.Char["abcäö€ \"\\<>&'1"], 0, 20];
 
-    private static Gen<string> OneOf(params string[] words) => Gen.OneOfConst(words);
+    private static Gen<string> OneOf(params string[] words) => Gen.Int[0, words.Length - 1].Select(i => words[i]);
 
     private static Gen<double?> Maybe(double min, double max) => Gen.Select(Gen.Bool, Gen.Double[min, max], (has, value) => has ? value : (double?)null);
 
@@ -63,11 +63,11 @@ internal static class JobGen
         });
 
     private static Gen<Fixture> Fixture(int n, FixtureKind kind) => Gen.Select(
-        Words, OnWall, Gen.Double[0, 1].Array[kind.Fields.Count], Gen.Bool[kind.Fields.Count], Gen.Bool[3],
+        Words, OnWall, Gen.Double[0, 1].Array[kind.Fields.Count], Gen.Bool.Array[kind.Fields.Count], Gen.Bool.Array[3],
         (name, at, parts, given, flags) => new Fixture
         {
             Id = $"f{n}", Wall = kind.OnWall ? "w0" : "w1", What = kind.Id, Name = name, At = at,
-            Brackets = [.. Enumerable.Range(0, kind.MinBrackets).Select(i => new Point(at.X / (i + 2), at.Y))],
+            Brackets = [.. Enumerable.Range(0, kind.MinBrackets).Select(i => new Point(100 + (150 * i), at.Y))],
             Numbers = kind.Fields.Select((f, i) => (f, i)).Where(p => p.f.Words.Count == 0 && (p.f.Required || given[p.i])).ToDictionary(p => p.f.Name, p => Between(p.f, parts[p.i])),
             Words = kind.Fields.Select((f, i) => (f, i)).Where(p => p.f.Words.Count > 0 && (p.f.Required || given[p.i])).ToDictionary(p => p.f.Name, p => p.f.Words[(int)(parts[p.i] * 0.999 * p.f.Words.Count)]),
             Removable = flags[0], OverBed = flags[1], ToeStrip = flags[2],

@@ -13,15 +13,17 @@ internal static class FixtureChecks
     {
         var walls = job.ItemsOf("walls").Where(w => w["id"] is not null)
             .GroupBy(w => w.TextOf("id"), StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
-        foreach (var fixture in job.ItemsOf("fixtures")) Check(fixture, walls, problems);
+        bool allKnown = job["walls"] is not null && walls.Count == job.ItemsOf("walls").Count;
+        foreach (var fixture in job.ItemsOf("fixtures")) Check(fixture, walls, allKnown, problems);
     }
 
-    private static void Check(Entry fixture, Dictionary<string, Entry> walls, ProblemList problems)
+    /// <param name="allKnown">False when a wall has no good id of its own: then no fixture can be blamed.</param>
+    private static void Check(Entry fixture, Dictionary<string, Entry> walls, bool allKnown, ProblemList problems)
     {
         CheckBrackets(fixture, problems);
         if (fixture["wall"] is not { } wall) return;
         if (walls.TryGetValue(wall.Text, out var found)) CheckOn(found, fixture, problems);
-        else problems.Add("unknown_wall", wall.Path, wall.Text, AllowedWalls(walls));
+        else if (allKnown) problems.Add("unknown_wall", wall.Path, wall.Text, AllowedWalls(walls));
     }
 
     private static void CheckOn(Entry wall, Entry fixture, ProblemList problems)

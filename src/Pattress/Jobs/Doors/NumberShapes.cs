@@ -41,7 +41,16 @@ public sealed class QuantityShape(Dimension dimension, double min, double max) :
     private const int LongestText = 40;
 
     public override string Allowed =>
-        $"{QuantityText.Allowed(dimension)}, from {Bounds.Text(min)} to {Bounds.Text(max)} in the field's unit";
+        $"{QuantityText.Allowed(dimension)}; from {Bounds.Text(min)} to {Bounds.Text(max)} {OwnUnit}";
+
+    private string OwnUnit
+    {
+        get
+        {
+            foreach (var unit in Units.Of(dimension)) if (unit.Factor == 1) return unit.Text;
+            return "";
+        }
+    }
 
     internal override Entry? Read(JsonElement element, JsonPath path, ProblemList problems) => element.ValueKind switch
     {
@@ -90,7 +99,7 @@ public sealed class NumberShape(double min, double max) : Shape
 /// <summary>A whole number.</summary>
 public sealed class IntegerShape(int min, int max) : Shape
 {
-    public override string Allowed => $"a whole number from {min} to {max}";
+    public override string Allowed => min == max ? Bounds.Text(min) : $"a whole number from {min} to {max}";
 
     internal override Entry? Read(JsonElement element, JsonPath path, ProblemList problems)
     {

@@ -59,21 +59,24 @@ internal static class SyntaxFault
     private static Problem At(ReadOnlySpan<byte> json, JsonException fault, string path)
     {
         var rest = RestOfLine(json, fault.LineNumber ?? 0, fault.BytePositionInLine ?? 0);
-        string word = Encoding.UTF8.GetString(rest[..Math.Min(rest.Length, 40)]);
+        string word = Word(rest);
         string place = string.Create(CultureInfo.InvariantCulture, $"JSON; line {(fault.LineNumber ?? 0) + 1}, byte {(fault.BytePositionInLine ?? 0) + 1}");
         return IsNotANumber(word)
             ? new Problem("not_a_number", path, Snippet.Of(word.Split(',', '}', ']', ' ')[0].Trim()), "a finite number")
-            : new Problem("not_json", path, Snippet.Of(word), place);
+            : new Problem("not_json", path, word.Length == 0 ? "the end" : Snippet.Of(word), place);
     }
 
+    private static string Word(ReadOnlySpan<byte> rest) => Encoding.UTF8.GetString(rest[..Math.Min(rest.Length, 40)]);
+
     private static bool IsNotANumber(string word) =>
-        word.StartsWith("NaN", StringComparison.Ordinal) || word.StartsWith("Infinity", StringComparison.Ordinal) || word.StartsWith("-Infinity", StringComparison.Ordinal);
+        word.TrimStart('-').StartsWith("NaN", StringComparison.Ordinal) || word.TrimStart('-').StartsWith("Infinity", StringComparison.Ordinal);
 
     private static ReadOnlySpan<byte> RestOfLine(ReadOnlySpan<byte> json, long line, long column)
     {
         for (; line > 0; line--) json = json[(json.IndexOf((byte)'\n') + 1)..];
-        json = json[(int)Math.Min(column, json.Length)..];
-        int end = json.IndexOf((byte)'\n');
-        return end < 0 ? json : json[..end];
+        int end = json.IndexOf((byte)'\n'), at = (int)Math.Min(column, json.Length);
+        if (end >= at) json = json[..end];
+        // The parser points behind the sign of "-Infinity".
+        return json[(at > 0 && at < json.Length && json[at - 1] == '-' ? at - 1 : at)..];
     }
 }
