@@ -73,6 +73,13 @@ public class JobReaderTests
         Assert.Equal("unknown_version", Assert.Single(JobReader.Read(old, steps[1..]).Problems).Code);
     }
 
+    [Fact]
+    public void A_document_of_every_version_is_kept_and_read()
+    {
+        for (int version = 1; version <= Job.Version; version++)
+            Assert.Equal([], JobReader.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Faults", "versions", $"version-{version}.job.json"))).Problems);
+    }
+
     private static void Rename(System.Text.Json.Nodes.JsonObject job, string from, string to)
     {
         var value = job[from];

@@ -1,0 +1,60 @@
+using System.Diagnostics;
+using System.Globalization;
+using Pattress.Jobs;
+using Pattress.Jobs.Text;
+
+namespace Pattress.Tests.Faults;
+
+/// <summary>
+/// Mutated small jobs give an answer or a clean refusal. As many as fit in a minute, at least 5,000; PATTRESS_FUZZ sets
+/// a number to run instead. The seed is fixed, so that a mutant is known by its number.
+/// </summary>
+public class FuzzTests(ITestOutputHelper output)
+{
+    private const int Seed = 20_260_711, Least = 5_000;
+    private static readonly TimeSpan Budget = TimeSpan.FromSeconds(60), Hang = TimeSpan.FromSeconds(20);
+
+    [Fact]
+    public void Mutated_jobs_give_an_answer_or_a_clean_refusal()
+    {
+        int wanted = int.TryParse(Environment.GetEnvironmentVariable("PATTRESS_FUZZ"), NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : 0;
+        var mutator = new Mutator(Seed);
+        var clock = Stopwatch.StartNew();
+        int done = 0, answered = 0;
+        for (; wanted > 0 ? done < wanted : done < Least || clock.Elapsed < Budget; done++)
+        {
+            if (Try(done, mutator.Next())) answered++;
+        }
+        output.WriteLine($"{done} mutants in {clock.Elapsed.TotalSeconds:0} s, {answered} reached the plan");
+        Assert.True(answered * 2 >= done, $"only {answered} of {done} mutants reached the plan");
+        Assert.True(answered < done, "no mutant was refused");
+    }
+
+    private static bool Try(int number, string mutant)
+    {
+        var clock = Stopwatch.StartNew();
+        try
+        {
+            bool answered = Answers(mutant);
+            Assert.True(clock.Elapsed < Hang, "took too long");
+            return answered;
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            throw new Xunit.Sdk.XunitException($"mutant {number}: {fault}\n{mutant}");
+        }
+    }
+
+    private static bool Answers(string mutant)
+    {
+        var read = JobReader.Read(mutant);
+        if (!read.Ok)
+        {
+            Assert.All(read.Problems, p => Assert.True(Texts.Has(p.Code) && p.Path.StartsWith('$') && p.Allowed.Length > 0, p.ToString()));
+            return false;
+        }
+        string written = JobWriter.Write(read.Value!);
+        Assert.Equal(written, JobWriter.Write(JobReader.Read(written).Value!));
+        return true;
+    }
+}
