@@ -55,6 +55,14 @@ public class FuzzTests(ITestOutputHelper output)
         }
         string written = JobWriter.Write(read.Value!);
         Assert.Equal(written, JobWriter.Write(JobReader.Read(written).Value!));
+        CheckPlan(read.Value!);
         return true;
+    }
+
+    // The writer of JSON refuses NaN and infinities, so that they cannot slip into a number; sentences are looked through.
+    private static void CheckPlan(Job job)
+    {
+        string plan = PlanJson.Write(Planner.Plan(job, PlanData.Embedded), job.Settings, indented: false);
+        Assert.False(plan.Contains("NaN", StringComparison.Ordinal) || plan.Contains('∞') || plan.Contains("Infinity", StringComparison.Ordinal), plan);
     }
 }

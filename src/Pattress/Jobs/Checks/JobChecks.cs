@@ -11,5 +11,6 @@ internal static class JobChecks
         IdChecks.Run(job, problems);
         foreach (var wall in job.ItemsOf("walls")) WallChecks.Run(wall, problems);
         FixtureChecks.Run(job, problems);
+        StockChecks.Run(job, problems);
     }
 }

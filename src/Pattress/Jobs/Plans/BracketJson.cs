@@ -72,6 +72,7 @@ internal static class BracketJson
         json.WriteString("governs", other.Governs);
         json.WriteNumber("probability_of_failure", other.ProbabilityOfFailure);
         json.WriteNumber("price_each", other.PriceEach);
+        json.WriteNumber("sure", other.Sure);
     }
 
     private static void WriteRejected(Utf8JsonWriter json, RejectedAnswer other, PlanWords says)
