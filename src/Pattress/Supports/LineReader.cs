@@ -3,14 +3,18 @@ namespace Pattress.Supports;
 /// <summary>Reads scans one after another on the same buffers. Not for several threads at once.</summary>
 public sealed class LineReader
 {
+    /// <summary>No hole is surer than this: what no model here knows of (assumed).</summary>
+    private const double Surest = 0.995;
+
     private readonly LineModel _model = new();
     private double[] _sums = [];
+    private LineReader? _coarse;
 
     /// <summary>Everything about the scan, the next check too.</summary>
     public SupportBelief Infer(LineScan scan, LineRates rates, LinePriors priors)
     {
         var belief = Read(scan, rates, priors);
-        return belief with { Next = LineNextCheck.Best(this, scan, rates, priors, belief) };
+        return belief with { Next = LineNextCheck.Best(_coarse ??= new(), scan, rates, priors, belief) };
     }
 
     /// <summary>The same without the next check, which costs a run per possible finding.</summary>
@@ -89,7 +93,7 @@ public sealed class LineReader
         var sums = new double[_model.Length];
         AddWindow(_model.Timber, (p.TimberWidthMm / 2) - edge, sums);
         AddWindow(_model.Steel, (p.SteelWidthMm / 2) - edge, sums);
-        for (int i = 0; i < sums.Length; i++) sums[i] = Math.Clamp(sums[i], 0, 1);
+        for (int i = 0; i < sums.Length; i++) sums[i] = Math.Clamp(sums[i], 0, Surest);
         return sums;
     }
 

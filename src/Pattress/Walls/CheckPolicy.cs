@@ -1,40 +1,42 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace Pattress.Walls;
 
 /// <summary>
 /// Which check next, exactly: dynamic programming over records of outcomes. A record says of each check not done, or what it
 /// found; V(record) = min(least expected loss of acting, least over checks of price x mass + sum of V over its outcomes), all
-/// unnormalised. A record is not looked into where even knowing all could not repay the cheapest check.
+/// unnormalised. Records that differ only in order are one. A record is not looked into where even knowing all could not repay
+/// the cheapest check that is left.
 /// </summary>
 public sealed class CheckPolicy
 {
-    /// <summary>Most checks; past these the records are too many.</summary>
-    public const int MostChecks = 12;
+    /// <summary>Most checks, and most records; past these there are too many.</summary>
+    public const int MostChecks = 12, MostRecords = 1 << 24;
 
     private readonly double[][] _loss;
-    private readonly IReadOnlyList<CheckOffer> _offers;
-    private readonly int[] _stride;
+    private readonly CheckOffer[] _offers;
+    private readonly int[] _stride, _base;
     private readonly int _hypotheses;
-    private readonly double[] _perfect, _joints;
-    private readonly double[] _values;
-    private readonly int[] _byPrice;
+    private readonly double[] _perfect, _joints, _values;
     private int _states;
 
     private CheckPolicy(double[] prior, IReadOnlyList<CheckOffer> offers, CheckDecision decision)
     {
-        (_offers, _loss, _hypotheses) = (offers, decision.Loss, prior.Length);
-        _stride = new int[offers.Count];
-        int states = 1;
-        for (int c = 0; c < offers.Count; c++) (_stride[c], states) = (states, checked(states * (offers[c].Outcomes.Count + 1)));
+        (_offers, _loss, _hypotheses) = ([.. offers], decision.Loss, prior.Length);
+        (_stride, _base) = (new int[offers.Count], [.. offers.Select(o => o.Likelihood.Length + 1)]);
+        long states = 1;
+        for (int c = 0; c < offers.Count; c++) (_stride[c], states) = ((int)states, Math.Min(states * _base[c], int.MaxValue));
+        if (states > MostRecords) throw new ArgumentException($"more than {MostRecords} records of outcomes", nameof(offers));
         _values = new double[states];
         Array.Fill(_values, double.NaN);
         _perfect = [.. Enumerable.Range(0, _hypotheses).Select(h => _loss.Min(row => row[h]))];
         _joints = new double[(offers.Count + 1) * _hypotheses];
         prior.CopyTo(_joints, 0);
-        _byPrice = [.. Enumerable.Range(0, offers.Count).OrderBy(c => offers[c].Price).ThenBy(c => c)];
     }
 
     /// <summary>The best next check for a decision, given the prior of each hypothesis (summing to 1).</summary>
-    /// <exception cref="ArgumentException">More than <see cref="MostChecks"/> checks.</exception>
+    /// <exception cref="ArgumentException">More than <see cref="MostChecks"/> checks or <see cref="MostRecords"/> records.</exception>
     public static CheckChoice Next(double[] prior, IReadOnlyList<CheckOffer> offers, CheckDecision decision)
     {
         if (offers.Count > MostChecks) throw new ArgumentException($"at most {MostChecks} checks", nameof(offers));
@@ -44,53 +46,59 @@ public sealed class CheckPolicy
     private CheckChoice Root()
     {
         int action = BestAction(Joint(0), out double now);
-        double best = now;
-        int chosen = -1;
-        if (Worth(Joint(0), now))
-            foreach (int c in _byPrice)
-            {
-                double v = Value(c, 0, 0, best);
-                if (v < best - 1e-12) (best, chosen) = (v, c);
-            }
-        return new(chosen, action, now, best, Right(Joint(0), action), chosen < 0 ? Right(Joint(0), action) : RightAfter(chosen), _states);
+        double best = Best(0, 0, now, out int chosen), before = Right(Joint(0), action);
+        return new(chosen, action, now, best, before, chosen < 0 ? before : RightAfter(chosen), _states);
     }
 
     private Span<double> Joint(int depth) => _joints.AsSpan(depth * _hypotheses, _hypotheses);
 
-    /// <summary>Value of doing check c at a record, or more than <paramref name="best"/> where it cannot be less.</summary>
-    private double Value(int c, int record, int depth, double best)
+    /// <summary>Value of a record: the least of acting and of every check that is left.</summary>
+    private double Best(int record, int depth, double stop, out int chosen)
     {
+        _states++;
+        chosen = -1;
         var joint = Joint(depth);
-        double mass = Vector(joint, null), value = _offers[c].Price * mass;
-        if (value + Vector(joint, _perfect) >= best) return double.PositiveInfinity;
-        for (int o = 0; o < _offers[c].Outcomes.Count; o++)
+        double best = stop, mass = Sum(joint), perfect = Dot(joint, _perfect);
+        if (stop - perfect <= Cheapest(record) * mass) return best;
+        for (int c = 0; c < _offers.Length; c++)
         {
-            var next = Joint(depth + 1);
-            var like = _offers[c].Likelihood[o];
-            for (int h = 0; h < next.Length; h++) next[h] = joint[h] * like[h];
-            value += State(record + (_stride[c] * (o + 1)), depth + 1);
+            if (!IsOpen(record, c) || perfect + (_offers[c].Price * mass) >= best) continue;
+            double value = Value(c, record, depth, mass, best);
+            if (value < best - 1e-13) (best, chosen) = (value, c);
+        }
+        return best;
+    }
+
+    /// <summary>Value of doing a check, given up once it passes the best.</summary>
+    private double Value(int c, int record, int depth, double mass, double best)
+    {
+        double value = _offers[c].Price * mass;
+        for (int o = 0; o < _offers[c].Likelihood.Length; o++)
+        {
+            int next = record + (_stride[c] * (o + 1));
+            value += double.IsNaN(_values[next]) ? Look(c, o, next, depth) : _values[next];
             if (value >= best) return double.PositiveInfinity;
         }
         return value;
     }
 
-    private double State(int record, int depth)
+    private double Look(int c, int o, int record, int depth)
     {
-        if (!double.IsNaN(_values[record])) return _values[record];
-        _states++;
-        var joint = Joint(depth);
-        BestAction(joint, out double best);
-        if (Worth(joint, best))
-            foreach (int c in _byPrice)
-                if (Open(record, c)) best = Math.Min(best, Value(c, record, depth, best));
-        return _values[record] = best;
+        Span<double> joint = Joint(depth), next = Joint(depth + 1);
+        var like = _offers[c].Likelihood[o];
+        for (int h = 0; h < next.Length; h++) next[h] = joint[h] * like[h];
+        BestAction(next, out double stop);
+        return _values[record] = Best(record, depth + 1, stop, out _);
     }
 
-    private bool Open(int record, int c) => record / _stride[c] % (_offers[c].Outcomes.Count + 1) == 0;
+    private bool IsOpen(int record, int c) => record / _stride[c] % _base[c] == 0;
 
-    /// <summary>Could knowing everything repay the cheapest check?</summary>
-    private bool Worth(ReadOnlySpan<double> joint, double now) =>
-        _offers.Count > 0 && now - Vector(joint, _perfect) > _offers[_byPrice[0]].Price * Vector(joint, null);
+    private double Cheapest(int record)
+    {
+        double least = double.PositiveInfinity;
+        for (int c = 0; c < _offers.Length; c++) if (_offers[c].Price < least && IsOpen(record, c)) least = _offers[c].Price;
+        return least;
+    }
 
     private int BestAction(ReadOnlySpan<double> joint, out double loss)
     {
@@ -98,17 +106,27 @@ public sealed class CheckPolicy
         loss = double.PositiveInfinity;
         for (int a = 0; a < _loss.Length; a++)
         {
-            double l = Vector(joint, _loss[a]);
+            double l = Dot(joint, _loss[a]);
             if (l < loss) (best, loss) = (a, l);
         }
         return best;
     }
 
-    private static double Vector(ReadOnlySpan<double> joint, double[]? by)
+    private static double Sum(ReadOnlySpan<double> joint)
     {
         double sum = 0;
-        if (by is null) foreach (double j in joint) sum += j;
-        else for (int h = 0; h < joint.Length; h++) sum += joint[h] * by[h];
+        foreach (double j in joint) sum += j;
+        return sum;
+    }
+
+    private static double Dot(ReadOnlySpan<double> joint, ReadOnlySpan<double> by)
+    {
+        var wide = Vector<double>.Zero;
+        int h = 0;
+        ref double a = ref MemoryMarshal.GetReference(joint), b = ref MemoryMarshal.GetReference(by);
+        for (; h + Vector<double>.Count <= joint.Length; h += Vector<double>.Count) wide += Vector.LoadUnsafe(ref a, (nuint)h) * Vector.LoadUnsafe(ref b, (nuint)h);
+        double sum = Vector.Sum(wide);
+        for (; h < joint.Length; h++) sum += joint[h] * by[h];
         return sum;
     }
 

@@ -1,0 +1,92 @@
+using System.Text.Json;
+using Pattress.Jobs.Text;
+using Pattress.Supports;
+
+namespace Pattress.Jobs.Locate;
+
+/// <summary>The documents of <c>pattress locate</c>: a scan in, where the supports are out.</summary>
+public static class LocateDocument
+{
+    /// <summary>Reads a scan strictly; every problem is reported at once.</summary>
+    public static Outcome<LineScan> Read(string json) => LocateReader.Read(json);
+
+    /// <summary>The answer as JSON, or the problems of the input.</summary>
+    /// <param name="explain">Adds what each reading moved.</param>
+    /// <param name="indented">False: one line, for batches.</param>
+    public static Outcome<string> Answer(string json, bool explain = false, bool indented = true)
+    {
+        var scan = Read(json);
+        return scan.Value is { } s ? Outcome<string>.Of(Write(SupportModel.Infer(s), explain ? SupportModel.Explain(s) : [], indented)) : Outcome<string>.Refused(scan.Problems);
+    }
+
+    /// <summary>Writes a belief, with what each reading moved where that is wanted.</summary>
+    public static string Write(SupportBelief belief, IReadOnlyList<LineInfluence> influences, bool indented = true) => JsonOut.Text(json =>
+    {
+        json.WriteStartObject();
+        json.WriteObjects("supports", belief.Supports, Support);
+        json.WriteObjects("pitch", belief.Pitches, (j, p) => { Number(j, "mm", p.Mm); Number(j, "probability", p.Probability); });
+        json.WriteObjects("zones", belief.Zones, Zone);
+        Next(json, belief.Next);
+        Number(json, "probability_steel", belief.SteelProbability);
+        Number(json, "probability_dabs", belief.DabProbability);
+        json.WriteObjects("contradictions", belief.Contradictions, Contradiction);
+        json.WriteObjects("assumptions", [new Reason("assumed_rates")], Reason);
+        json.WriteSome("readings", influences, (j, i) => { j.WriteString("id", i.Reading); Number(j, "log_odds", i.LogOdds); });
+        json.WriteEndObject();
+    }, indented);
+
+    private static void Support(Utf8JsonWriter json, SupportFound s)
+    {
+        Number(json, "centre_mm", s.CentreMm);
+        Number(json, "sd_mm", s.SdMm);
+        Number(json, "probability", s.Probability);
+        json.WriteString("material", s.Material);
+        Number(json, "width_mm", s.WidthMm);
+    }
+
+    private static void Zone(Utf8JsonWriter json, ZoneBelief z)
+    {
+        Number(json, "from_mm", z.FromMm);
+        Number(json, "to_mm", z.ToMm);
+        Number(json, "best_mm", z.BestMm);
+        Number(json, "probability", z.Probability);
+        Number(json, "probability_usable", z.UsableProbability);
+        Number(json, "probability_none", z.NoneProbability);
+        Number(json, "best_usable_mm", z.BestUsableMm);
+        Number(json, "best_probability_usable", z.BestUsableProbability);
+    }
+
+    private static void Next(Utf8JsonWriter json, LineCheck? next)
+    {
+        json.WritePropertyName("next");
+        if (next is null)
+        {
+            json.WriteNullValue();
+            return;
+        }
+        json.WriteStartObject();
+        json.WriteString("kind", next.Kind);
+        Number(json, "at_mm", next.AtMm);
+        Reason(json, next.Why);
+        json.WriteNumber("zone", next.Zone);
+        Number(json, "before", next.Before);
+        Number(json, "after", next.After);
+        Number(json, "minutes", next.Minutes);
+        json.WriteEndObject();
+    }
+
+    private static void Contradiction(Utf8JsonWriter json, LineContradiction c)
+    {
+        Reason(json, c.What);
+        json.WriteTexts("readings", c.Readings);
+    }
+
+    private static void Reason(Utf8JsonWriter json, Reason why)
+    {
+        json.WriteString("code", why.Code);
+        json.WriteString("why", Texts.Sentence(why, new Settings()));
+    }
+
+    /// <summary>Numbers to nine decimals: thresholds of readers then act alike on phone and server.</summary>
+    private static void Number(Utf8JsonWriter json, string name, double value) => json.WriteNumber(name, Math.Round(value, 9));
+}
