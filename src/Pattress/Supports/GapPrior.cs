@@ -3,7 +3,7 @@ namespace Pattress.Supports;
 /// <summary>Gaps from one support to the next in a wall without a single datum.</summary>
 internal static class GapPrior
 {
-    private const double ShortestMm = 80, LongestMm = 680;
+    private const double ShortestMm = 100, LongestMm = 680;
 
     /// <summary>P(gap = d steps), at index d.</summary>
     public static double[] Of(LinePriors p, double step)

@@ -17,6 +17,10 @@ internal sealed class LineModel
     private LineScan _scan = new(1000, [], []);
     private int _length;
     private double _maxPitch;
+
+    /// <summary>Nearer an end than this stands the end stud and no lattice place: one reading must not count for both, mm.</summary>
+    private const double EndMm = 100;
+
     private (double Length, double Step, LinePriors Priors, bool Ceiling, bool Dabs) _made;
 
     public IReadOnlyList<LineScenario> Scenarios { get; private set; } = [];
@@ -86,7 +90,7 @@ internal sealed class LineModel
     private void LoadKernels(bool marginals)
     {
         double step = _evidence.Step;
-        LatticeShape shape = new(_priors.Presence, _priors.ExtraPerBay, (int)Math.Round(_priors.ExtraClearMm / step), _scan.IsCeiling ? 0 : (int)(60 / step));
+        LatticeShape shape = new(_priors.Presence, _priors.ExtraPerBay, (int)Math.Round(_priors.ExtraClearMm / step), _scan.IsCeiling ? 0 : (int)(EndMm / step));
         _timberKernel.Load(_timber.AsSpan(0, _length), shape, _jitter, _maxPitch);
         if (Has(LineSort.Steel)) _steelKernel.Load(_steel.AsSpan(0, _length), shape, _jitter, _maxPitch);
         if (Has(LineSort.Dabs)) _dabKernel.Load(_dab.AsSpan(0, _length), new(0.95, 0.1, (int)(100 / step)), _dabJitter, _maxPitch);
