@@ -5,8 +5,8 @@ public static class ServerProgram
 {
     public static async Task<int> Main(string[] args)
     {
-        string? url = args is ["--urls", var given] ? given : Environment.GetEnvironmentVariable("ASPNETCORE_URLS");
-        return await Run(new(url ?? ServerOptions.LoopbackUrl), Console.Out, Console.Error, CancellationToken.None);
+        var options = ServerOptions.FromSurroundings();
+        return await Run(args is ["--urls", var url] ? options with { Url = url } : options, Console.Out, Console.Error, CancellationToken.None);
     }
 
     /// <summary>Serves until cancelled or stopped. Returns 1 when the address cannot be had.</summary>

@@ -9,6 +9,9 @@ public sealed record ServerOptions(string Url = ServerOptions.LoopbackUrl, bool 
 {
     public const string LoopbackUrl = "http://localhost:5080";
 
+    /// <summary>The address that the surroundings ask for, else the loopback one.</summary>
+    public static ServerOptions FromSurroundings() => new(Environment.GetEnvironmentVariable("ASPNETCORE_URLS") ?? LoopbackUrl);
+
     /// <summary>Longest request body, bytes: a little above the longest document, whose door names its own bound.</summary>
     public const int MaxBodyBytes = 4_000_000;
 }

@@ -1,0 +1,32 @@
+using Pattress.Cli.Input;
+
+namespace Pattress.Cli.Commands;
+
+/// <summary>One call of a command.</summary>
+internal sealed record Call(Arguments Arguments, Terminal Terminal, CancellationToken Stop)
+{
+    public bool Json => Arguments.Has("--json");
+
+    public string File => Arguments.Values[0];
+}
+
+/// <summary>A command: its name, what it takes, one line about it, the switches it knows, and what it does.</summary>
+/// <param name="Least">Fewest values it takes.</param>
+/// <param name="Most">Most values it takes.</param>
+internal sealed record Command(
+    string Name, string Takes, string Says, int Least, int Most, IReadOnlyList<string> Switches, Func<Call, Task<int>> Run)
+{
+    /// <summary>A command that answers at once.</summary>
+    public static Command Of(string name, string takes, string says, int least, int most, IReadOnlyList<string> switches, Func<Call, int> run) =>
+        new(name, takes, says, least, most, switches, call => Task.FromResult(run(call)));
+
+    /// <summary>What is wrong with the words behind it, or null.</summary>
+    public Problem? Fault(Arguments arguments)
+    {
+        string? unknown = arguments.Switches.FirstOrDefault(s => !Switches.Contains(s, StringComparer.Ordinal));
+        if (unknown is not null) return new("unknown_switch", $"pattress {Name}", unknown, Switches.Count == 0 ? "no switch" : string.Join(", ", Switches));
+        int count = arguments.Values.Count;
+        return count >= Least && count <= Most ? null
+            : new("wrong_words", $"pattress {Name}", string.Join(' ', arguments.Values), $"pattress {Name} {Takes}".TrimEnd());
+    }
+}

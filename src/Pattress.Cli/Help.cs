@@ -1,0 +1,20 @@
+using Pattress.Cli.Commands;
+
+namespace Pattress.Cli;
+
+/// <summary>What <c>pattress --help</c> prints.</summary>
+internal static class Help
+{
+    public static string Text { get; } = $"""
+        pattress: where it hangs, what holds it, what to check first
+
+        {string.Join('\n', CommandTable.All.Select(Line))}
+
+        A FILE of - is standard input. --json prints one JSON document and nothing else;
+        --batch reads a document a line and answers each on a line; --working unfolds
+        the calculation. Ends with 0 answered, 2 bad input, 3 not covered, 1 anything else.
+
+        """;
+
+    private static string Line(Command command) => $"  {$"pattress {command.Name} {command.Takes}",-33}{command.Says}";
+}

@@ -1,0 +1,23 @@
+namespace Pattress.Cli.Input;
+
+/// <summary>The words behind <c>pattress</c>, sorted: a command, what it is about, and switches.</summary>
+/// <param name="Values">In order, without the command and the switches.</param>
+internal sealed record Arguments(string Command, IReadOnlyList<string> Values, IReadOnlyList<string> Switches)
+{
+    public bool Has(string name) => Switches.Contains(name, StringComparer.Ordinal);
+
+    /// <summary>Sorts the words; <c>-</c> alone is a value (standard input), and behind <c>--</c> everything is.</summary>
+    public static Arguments Of(IReadOnlyList<string> words)
+    {
+        var values = new List<string>();
+        var switches = new List<string>();
+        bool onlyValues = false;
+        foreach (string word in words)
+        {
+            if (!onlyValues && word == "--") onlyValues = true;
+            else if (!onlyValues && word.Length > 1 && word[0] == '-') switches.Add(word == "-h" ? "--help" : word);
+            else values.Add(word);
+        }
+        return new(values.Count > 0 ? values[0] : "", [.. values.Skip(1)], switches);
+    }
+}

@@ -1,0 +1,75 @@
+using System.Text.Json;
+using Pattress.Jobs.Text;
+
+namespace Pattress.Cli.Printing;
+
+/// <summary>Any answer as text: its fields as lines, its lists as tables. For the smaller documents.</summary>
+internal sealed class DocumentSheet(Sheet sheet)
+{
+    /// <summary>The text of a JSON document.</summary>
+    public static string Text(string json, Terminal terminal)
+    {
+        using var document = JsonDocument.Parse(json);
+        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        new DocumentSheet(sheet).Write(document.RootElement);
+        return sheet.ToString();
+    }
+
+    private void Write(JsonElement root)
+    {
+        foreach (var field in root.EnumerateObject()) Write(field.Name, field.Value);
+    }
+
+    private void Write(string name, JsonElement value)
+    {
+        if (value.ValueKind == JsonValueKind.Object) WriteObject(name, value);
+        else if (IsTable(value)) WriteTable(name, value);
+        else if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() > 0) sheet.Item(Label(name) + ":", Cell(value));
+    }
+
+    private void WriteObject(string name, JsonElement value)
+    {
+        sheet.Heading(Label(name));
+        Write(value);
+    }
+
+    private static bool IsTable(JsonElement value) =>
+        value.ValueKind == JsonValueKind.Array && value.GetArrayLength() > 0 && value[0].ValueKind == JsonValueKind.Object;
+
+    private void WriteTable(string name, JsonElement rows)
+    {
+        sheet.Heading(Label(name));
+        var fields = rows.EnumerateArray().SelectMany(r => r.EnumerateObject()).Select(f => f.Name).Where(f => f != "code").Distinct(StringComparer.Ordinal).ToList();
+        var table = Columns.Of([.. fields.Select(f => (IsNumber(rows[0], f) ? ">" : "") + Label(f))]);
+        foreach (var row in rows.EnumerateArray()) table.Row([.. fields.Select(f => row.TryGetProperty(f, out var v) ? Cell(v) : "")]);
+        sheet.Write(table);
+    }
+
+    private static bool IsNumber(JsonElement row, string field) => row.TryGetProperty(field, out var v) && v.ValueKind == JsonValueKind.Number;
+
+    private static string Cell(JsonElement value) => value.ValueKind switch
+    {
+        JsonValueKind.Number => Shows.ThreeFigures(value.GetDouble()),
+        JsonValueKind.String => value.GetString()!,
+        JsonValueKind.Array => string.Join(", ", value.EnumerateArray().Select(Cell)),
+        JsonValueKind.Object => string.Join(", ", value.EnumerateObject().Where(f => f.Name != "code").Select(f => $"{Label(f.Name)} {Cell(f.Value)}")),
+        JsonValueKind.True => "yes",
+        JsonValueKind.False => "no",
+        _ => "none",
+    };
+
+    // "tension_n" reads "tension, N"; the unit is the last part of a name.
+    private static string Label(string name)
+    {
+        foreach (var (ending, unit) in Units)
+        {
+            if (name.EndsWith(ending, StringComparison.Ordinal)) return $"{name[..^ending.Length].Replace('_', ' ')}, {unit}";
+        }
+        return name.Replace('_', ' ');
+    }
+
+    private static readonly (string Ending, string Unit)[] Units =
+    [
+        ("_n_per_mm", "N/mm"), ("_nmm2", "Nmm²"), ("_nmm", "Nmm"), ("_mm2", "mm²"), ("_mm", "mm"), ("_mpa", "MPa"), ("_kn", "kN"), ("_n", "N"), ("_kg", "kg"),
+    ];
+}

@@ -1,0 +1,62 @@
+using Pattress.Jobs;
+using Pattress.Jobs.Text;
+using Spectre.Console;
+
+namespace Pattress.Cli.Printing;
+
+/// <summary>One thing to hang: verdict, why, its brackets, and what was assumed.</summary>
+internal sealed class ItemSheet(Sheet sheet, Say say, bool working)
+{
+    private const int Indent = 3;
+
+    public void Write(int number, ItemAnswer item)
+    {
+        if (number > 1) sheet.Gap();
+        sheet.Item($"{number}.", new Text(Sheet.Clean(Title(item)), new Style(decoration: Decoration.Bold)));
+        sheet.Paragraph(Say.Of(item.Verdict), Indent, Say.Look(item.Verdict));
+        sheet.Paragraph(say.Sentence(item.Why), Indent);
+        foreach (var remedy in item.Remedies) sheet.Item("or:", say.Sentence(remedy), Indent);
+        WriteBrackets(item.Brackets);
+        sheet.Paragraph(Chance(item), Indent);
+        foreach (var caution in item.Cautions) sheet.Item("-", say.Sentence(caution), Indent);
+        foreach (var assumed in item.Assumptions) sheet.Item("-", $"Assumed: {say.Sentence(assumed)}", Indent);
+        if (working) foreach (var bracket in item.Brackets) new WorkingSheet(sheet, say).Write(bracket);
+    }
+
+    private string Title(ItemAnswer item) =>
+        $"{(item.Name.Length > 0 ? item.Name : say.Name(item.What))} ({item.Id}) on {item.Wall}, {Shows.Mass(item.MassKg, say.Settings)}";
+
+    private string Chance(ItemAnswer item) =>
+        $"Chance of failure in {Shows.ThreeFigures(say.Settings.LifeYears)} years, if the wall is as planned for: {Shows.Percent(item.ProbabilityOfFailure)}; aimed at: {Shows.Percent(item.TargetProbability)}.";
+
+    private void WriteBrackets(IReadOnlyList<BracketAnswer> brackets)
+    {
+        if (brackets.Count == 0) return;
+        var table = Columns.Of("Bracket at", "Fixing", "Hole", ">Used", "Governed by").Widths(11, 21, 20, 5, 12);
+        foreach (var bracket in brackets) table.Row(say.At(bracket.At), Fixing(bracket), Holes(bracket), Used(bracket), Governs(bracket));
+        sheet.Write(table, Indent);
+        WriteNext(brackets);
+    }
+
+    private string Fixing(BracketAnswer bracket) => bracket.Fixing is { } fixing
+        ? $"{bracket.Count} × {say.Name(fixing)}{(bracket.IntoSupport ? Support(bracket) : "")}"
+        : "none that holds";
+
+    private static string Support(BracketAnswer bracket) => bracket.Holes.Count == 0
+        ? ", into the support"
+        : $", into the support ({Shows.Percent(bracket.Holes.Min(h => h.SupportProbability))} sure)";
+
+    private string Holes(BracketAnswer bracket) => bracket.Fixing is null
+        ? "none"
+        : string.Join("; ", bracket.Holes.Select(say.Hole).Distinct(StringComparer.Ordinal));
+
+    private static string Used(BracketAnswer bracket) => bracket.Fixing is null ? "" : Shows.Percent(bracket.Utilisation);
+
+    private string Governs(BracketAnswer bracket) => bracket.Fixing is null ? say.Sentence(bracket.Why) : say.Name(bracket.Governs);
+
+    private void WriteNext(IReadOnlyList<BracketAnswer> brackets)
+    {
+        foreach (var pair in brackets.Where(b => b is { Fixing: not null, NextKind: not null }).Select(b => (b.Fixing, b.NextKind)).Distinct())
+            sheet.Paragraph($"Should the {say.Name(pair.Fixing!)} fail, its hole takes: {say.Name(pair.NextKind!)}.", Indent);
+    }
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using Pattress.Actions;
+using Pattress.Jobs;
+using Pattress.Jobs.Text;
+using Spectre.Console;
+
+namespace Pattress.Cli.Printing;
+
+/// <summary>Words and numbers of one job, in its units and its English.</summary>
+internal sealed record Say(Settings Settings)
+{
+    public string Sentence(Reason reason) => Ended(Texts.Sentence(reason, Settings));
+
+    /// <summary>What was assumed, and on what ground.</summary>
+    public string Sentence(Assumption assumed)
+    {
+        string said = Ended(Texts.Sentence(assumed.Code, assumed.Values, Settings));
+        return assumed.Source.Length == 0 || assumed.Source == "assumed" ? said : $"{said} ({assumed.Source})";
+    }
+
+    public string Name(string id) => Texts.Name(id, Settings);
+
+    public string Length(double mm) => Shows.Length(mm, Settings);
+
+    public string Money(decimal amount) => Shows.Money(amount, Settings.Currency);
+
+    /// <summary>A place on a wall: from the left, and up.</summary>
+    public string At(Point at) => Settings.Units == "imperial"
+        ? $"{Length(at.X)}, {Length(at.Y)}"
+        : string.Create(CultureInfo.InvariantCulture, $"{at.X:0}, {at.Y:0}");
+
+    /// <summary>Bit, diameter and depth of a hole.</summary>
+    public string Hole(HoleAnswer hole) => hole.Bit == "none" || hole.DiameterMm <= 0
+        ? "no hole first"
+        : $"{Length(hole.DiameterMm)} {Name(hole.Bit)}, {Length(hole.DepthMm)} deep";
+
+    private static string Ended(string sentence) => sentence.EndsWith('.') ? sentence : sentence + ".";
+
+    public static string Count(int n, string one, string many) => string.Create(CultureInfo.InvariantCulture, $"{n} {(n == 1 ? one : many)}");
+
+    public static string Of(Verdict verdict) => verdict switch
+    {
+        Verdict.Ready => "READY",
+        Verdict.CheckFirst => "CHECK FIRST",
+        _ => "NOT HERE",
+    };
+
+    public static Style Look(Verdict verdict) => new(
+        verdict switch { Verdict.Ready => Color.Green, Verdict.CheckFirst => Color.Yellow, _ => Color.Red }, decoration: Decoration.Bold);
+}

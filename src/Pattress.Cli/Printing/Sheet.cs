@@ -1,0 +1,61 @@
+using System.Text;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace Pattress.Cli.Printing;
+
+/// <summary>Lays text out to the terminal's width: headings, indented paragraphs, lists and tables without lines.</summary>
+internal sealed class Sheet
+{
+    private readonly StringWriter _text = new();
+    private readonly IAnsiConsole _console;
+
+    public Sheet(int width, bool colour)
+    {
+        _console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = colour ? AnsiSupport.Yes : AnsiSupport.No,
+            ColorSystem = colour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
+            Interactive = InteractionSupport.No,
+            Out = new AnsiConsoleOutput(_text),
+        });
+        _console.Profile.Width = width;
+        _console.Profile.Capabilities.Unicode = true;
+    }
+
+    public void Heading(string text)
+    {
+        _console.WriteLine();
+        _console.Write(new Text(Clean(text) + "\n", new Style(decoration: Decoration.Bold)));
+    }
+
+    public void Paragraph(string text, int indent = 0, Style? style = null) => Write(new Text(Clean(text), style), indent);
+
+    public void Gap() => _console.WriteLine();
+
+    /// <summary>A paragraph behind a mark, the following lines hanging under its text.</summary>
+    public void Item(string mark, string text, int indent = 0) => Item(mark, new Text(Clean(text)), indent);
+
+    public void Item(string mark, IRenderable text, int indent = 0)
+    {
+        var grid = new Grid().AddColumn(new GridColumn().NoWrap().Padding(0, 0, 1, 0)).AddColumn(new GridColumn().Padding(0, 0, 0, 0));
+        Write(grid.AddRow(new Text(mark), text), indent);
+    }
+
+    public void Write(IRenderable what, int indent = 0) => _console.Write(new Padder(what, new Padding(indent, 0, 0, 0)));
+
+    /// <summary>Everything, without blanks at the ends of lines.</summary>
+    public override string ToString() =>
+        string.Join('\n', _text.ToString().ReplaceLineEndings("\n").Split('\n').Select(l => l.TrimEnd())).Trim('\n') + "\n";
+
+    /// <summary>What a user wrote, without what a terminal would obey.</summary>
+    public static string Clean(string text)
+    {
+        if (!text.Any(IsCommand)) return text;
+        var clean = new StringBuilder(text.Length);
+        foreach (char c in text) clean.Append(IsCommand(c) ? ' ' : c);
+        return clean.ToString();
+    }
+
+    private static bool IsCommand(char c) => char.IsControl(c) && c != '\n';
+}
