@@ -22,7 +22,7 @@ public partial class AppRuleTests
     [InlineData("src/Pattress.Cli")]
     [InlineData("src/Pattress.Server")]
     public void Command_line_and_server_do_no_mathematics(string folder) =>
-        Assert.Empty(SourceTree.Files(folder, ".cs").Where(f => Mathematics().IsMatch(SourceTree.Code(f))));
+        Assert.DoesNotContain(SourceTree.Files(folder, ".cs"), f => Mathematics().IsMatch(SourceTree.Code(f)));
 
     [Theory]
     [InlineData("src/Pattress.Cli")]
