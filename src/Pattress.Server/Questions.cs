@@ -1,4 +1,7 @@
+using Pattress.Actions.Beams;
+using Pattress.Brackets;
 using Pattress.Jobs;
+using Pattress.Trials.Documents;
 
 namespace Pattress.Server;
 
@@ -13,4 +16,24 @@ public static class Questions
 
     /// <summary>JSON Schema of the job document.</summary>
     public static string Schema => JobSchema.Text;
+
+    /// <summary>The plan of a job document.</summary>
+    public static Reply Plan(string json, CancellationToken stop) =>
+        Reply.Of(Planned.Of(json, stop), planned => PlanJson.Write(planned.Plan, planned.Settings));
+
+    /// <summary>The buying list of a job document alone.</summary>
+    public static Reply Buy(string json, CancellationToken stop) => Reply.Of(Planned.Of(json, stop), BuyingList.Json);
+
+    /// <summary>Forces on the fixings of one bracket.</summary>
+    public static Reply Bracket(string json) => Reply.Of(BracketDocument.Answer(json), report => BracketDocument.Json(report));
+
+    /// <summary>Reactions of a rail on brackets.</summary>
+    public static Reply Beam(string json) => Reply.Of(BeamDocument.Answer(json), report => BeamDocument.Json(report));
+
+    /// <summary>Statistics of pull tests, from CSV.</summary>
+    public static Reply Trial(string csv)
+    {
+        var tests = TrialDocument.Read(csv);
+        return tests.Value is { } document ? Reply.Of(Analysis.Of(document, new()), TrialJson.Write) : Reply.Refused(tests.Problems);
+    }
 }

@@ -1,23 +1,47 @@
 using System.Text;
+using Pattress.Jobs;
 
 namespace Pattress.Server.Api;
 
 /// <summary>The HTTP API: the same documents as the command line's.</summary>
 internal static class Endpoints
 {
-    public const string Addresses = "GET /api/schema, GET /api/demo";
+    /// <summary>What there is, as a refusal says it.</summary>
+    public const string Addresses =
+        "POST /api/plan, POST /api/buy, POST /api/bracket, POST /api/beam, POST /api/trial, GET /api/schema, GET /api/demo, GET /api/demo/plan";
 
     public static void Map(WebApplication app)
     {
         app.MapGet("/api/schema", () => Json(Questions.Schema, "application/schema+json"));
         app.MapGet("/api/demo", () => Json(Questions.DemoJob));
+        app.MapGet("/api/demo/plan", (CancellationToken stop) => Answer(Questions.Plan(Questions.DemoJob, stop)));
+        Ask(app, "/api/plan", Questions.Plan);
+        Ask(app, "/api/buy", Questions.Buy);
+        Ask(app, "/api/bracket", (json, _) => Questions.Bracket(json));
+        Ask(app, "/api/beam", (json, _) => Questions.Beam(json));
+        Ask(app, "/api/trial", (csv, _) => Questions.Trial(csv));
         app.Map("/api/{**rest}", Refuse);
     }
+
+    private static void Ask(WebApplication app, string address, Func<string, CancellationToken, Reply> ask) =>
+        app.MapPost(address, async (HttpRequest request, CancellationToken stop) =>
+        {
+            var text = await Bodies.Read(request, stop);
+            return Answer(text.Value is { } body ? ask(body, stop) : Reply.Refused(text.Problems));
+        });
+
+    /// <summary>A reply as HTTP: 200, 400 with problem details, or 422 with the document that says what is not covered.</summary>
+    public static IResult Answer(Reply reply) => reply.Ending switch
+    {
+        Ending.Answered => Json(reply.Json),
+        Ending.NotCovered => Results.Text(reply.Json, "application/json", Encoding.UTF8, 422),
+        _ => Results.Text(ProblemJson.Details(reply.Problems), ProblemJson.MediaType, Encoding.UTF8, 400),
+    };
+
+    private static IResult Json(string json, string type = "application/json") => Results.Text(json, type, Encoding.UTF8);
 
     // What no other address took: the address is there but for another method, or it is not there.
     private static void Refuse(HttpContext http) => http.Response.StatusCode = IsKnown(http.Request.Path) ? 405 : 404;
 
     private static bool IsKnown(PathString path) => Addresses.Split(", ").Any(a => a.EndsWith($" {path}", StringComparison.Ordinal));
-
-    private static IResult Json(string json, string type = "application/json") => Results.Text(json, type, Encoding.UTF8);
 }

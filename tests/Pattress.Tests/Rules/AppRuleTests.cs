@@ -12,10 +12,10 @@ public partial class AppRuleTests
         "Pattress.Papers.Drawings", "Pattress.Actions", "Pattress.Actions.Fixtures", "Pattress.Web", "Pattress.Server", "Pattress.Cli",
     ];
 
-    // Folders that calculate are entered by their document alone.
+    // Folders that calculate are entered by their document, or for their catalogue, alone.
     private static readonly string[] Entries =
     [
-        "BracketDocument", "BeamDocument", "LocateDocument", "TrialDocument", "RuleBook", "RuleDocument",
+        "BracketDocument", "BeamDocument", "LocateDocument", "TrialDocument", "TrialJson", "RuleBook", "RuleDocument", "FixingCatalogue",
     ];
 
     [Theory]

@@ -34,7 +34,7 @@ internal sealed partial class LibraryMap
     public IEnumerable<(string Part, string Type)> Uses(string file)
     {
         string code = SourceTree.Code(file), own = PartOf(file);
-        var words = Word().Matches(code).Select(m => m.Value).ToHashSet(StringComparer.Ordinal);
+        var words = Word().Matches(MemberName().Replace(code, " ")).Select(m => m.Value).ToHashSet(StringComparer.Ordinal);
         var visible = Visible(code);
         return _parts.Where(p => p.Value != own && words.Contains(p.Key.Type) && Sees(visible, code, p.Key.Namespace))
             .Select(p => (p.Value, p.Key.Type)).DistinctBy(p => p.Value);
@@ -60,6 +60,10 @@ internal sealed partial class LibraryMap
 
     [GeneratedRegex(@"(?<!\.\s*)\b[A-Z]\w+\b")]
     private static partial Regex Word();
+
+    // The name of a property, parameter or field, which may be spelt as a type is.
+    [GeneratedRegex(@"(?<=\b(?!(?:new|is|as|in|or|and|not|case|return|throw|else|await)\b)[\w>\]\[?]+\s)[A-Z]\w+(?=\s*(?:[,;)=]|\{\s*get))")]
+    private static partial Regex MemberName();
 
     [GeneratedRegex(@"^namespace\s+([\w.]+)", RegexOptions.Multiline)]
     private static partial Regex Namespace();
