@@ -17,10 +17,18 @@ internal sealed class ItemSheet(Sheet sheet, Say say, bool working)
         sheet.Paragraph(say.Sentence(item.Why), Indent);
         foreach (var remedy in item.Remedies) sheet.Item("or:", say.Sentence(remedy), Indent);
         WriteBrackets(item.Brackets);
-        sheet.Paragraph(Chance(item), Indent);
+        if (item.Brackets.All(b => b.Fixing is not null)) sheet.Paragraph(Chance(item), Indent);
         foreach (var caution in item.Cautions) sheet.Item("-", say.Sentence(caution), Indent);
-        foreach (var assumed in item.Assumptions) sheet.Item("-", $"Assumed: {say.Sentence(assumed)}", Indent);
+        WriteAssumed(item.Assumptions);
         if (working) foreach (var bracket in item.Brackets) new WorkingSheet(sheet, say).Write(bracket);
+    }
+
+    // Folded they are counted, never left out.
+    private void WriteAssumed(IReadOnlyList<Actions.Assumption> assumptions)
+    {
+        if (assumptions.Count == 0) return;
+        if (!working) sheet.Paragraph($"Rests on {Say.Count(assumptions.Count, "assumed number", "assumed numbers")}; --working lists them.", Indent);
+        else foreach (var assumed in assumptions) sheet.Item("-", $"Assumed: {say.Sentence(assumed)}", Indent);
     }
 
     private string Title(ItemAnswer item) =>
@@ -35,6 +43,7 @@ internal sealed class ItemSheet(Sheet sheet, Say say, bool working)
         var table = Columns.Of("Bracket at", "Fixing", "Hole", ">Used", "Governed by").Widths(11, 21, 20, 5, 12);
         foreach (var bracket in brackets) table.Row(say.At(bracket.At), Fixing(bracket), Holes(bracket), Used(bracket), Governs(bracket));
         sheet.Write(table, Indent);
+        foreach (string why in brackets.Where(b => b.Fixing is null).Select(b => say.Sentence(b.Why)).Distinct(StringComparer.Ordinal)) sheet.Paragraph(why, Indent);
         WriteNext(brackets);
     }
 
@@ -52,7 +61,7 @@ internal sealed class ItemSheet(Sheet sheet, Say say, bool working)
 
     private static string Used(BracketAnswer bracket) => bracket.Fixing is null ? "" : Shows.Percent(bracket.Utilisation);
 
-    private string Governs(BracketAnswer bracket) => bracket.Fixing is null ? say.Sentence(bracket.Why) : say.Name(bracket.Governs);
+    private string Governs(BracketAnswer bracket) => bracket.Fixing is null ? "" : say.Name(bracket.Governs);
 
     private void WriteNext(IReadOnlyList<BracketAnswer> brackets)
     {

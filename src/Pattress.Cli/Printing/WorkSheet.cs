@@ -31,11 +31,7 @@ internal sealed class WorkSheet(Sheet sheet, Say say)
         for (int i = 0; i < order.Count; i++) sheet.Item($"{i + 1}.", Step(order[i]));
     }
 
-    private string Step(WorkStep step)
-    {
-        string stop = step.StopMm > 0 ? $"; depth stop at {say.Length(step.StopMm)}" : "";
-        return $"{say.Sentence(step.What)} {Say.Count(step.Holes, "hole", "holes")}{stop}; for {string.Join(", ", step.Items)}.";
-    }
+    private string Step(WorkStep step) => $"{say.Sentence(step.What)} For {string.Join(", ", step.Items)}.";
 
     private static string Packs(BuyLine line) => line.Packs == 0 ? "-" : $"{Number(line.Packs)} of {Number(line.PackSize)}";
 

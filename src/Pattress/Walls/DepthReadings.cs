@@ -87,7 +87,7 @@ internal sealed class DepthReadings(WallRates rates)
     private double Beyond(HoleFelt h, BuildUp b, FaceLayer face, double reach)
     {
         double ran = h.RanToMm ?? 75, at = face.MeanMm + b.FrontMm + (reach * b.VoidMm);
-        return Max(1e-4, Supports.Normal.Below((at - ran) / Sqrt((b.FrontSdMm * b.FrontSdMm) + (reach * b.VoidSdMm * b.VoidSdMm) + (rates.DepthSdMm * rates.DepthSdMm))));
+        return Max(1e-4, Trials.Special.Normal.Cdf((at - ran) / Sqrt((b.FrontSdMm * b.FrontSdMm) + (reach * b.VoidSdMm * b.VoidSdMm) + (rates.DepthSdMm * rates.DepthSdMm))));
     }
 
     /// <summary>What was said of the hole, given what it met; foam and laths on the way may be what was noted.</summary>
