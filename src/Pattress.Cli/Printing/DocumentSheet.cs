@@ -6,6 +6,8 @@ namespace Pattress.Cli.Printing;
 /// <summary>Any answer as text: its fields as lines, its lists as tables. For the smaller documents.</summary>
 internal sealed class DocumentSheet(Sheet sheet)
 {
+    private const int MostColumns = 6;
+
     /// <summary>The text of a JSON document.</summary>
     public static string Text(string json, Terminal terminal)
     {
@@ -23,7 +25,8 @@ internal sealed class DocumentSheet(Sheet sheet)
     private void Write(string name, JsonElement value)
     {
         if (value.ValueKind == JsonValueKind.Object) WriteObject(name, value);
-        else if (IsTable(value)) WriteTable(name, value);
+        else if (IsList(value) && IsTable(value)) WriteTable(name, value);
+        else if (IsList(value)) WriteRecords(name, value);
         else if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() > 0) sheet.Item(Label(name) + ":", Cell(value));
     }
 
@@ -33,8 +36,21 @@ internal sealed class DocumentSheet(Sheet sheet)
         Write(value);
     }
 
-    private static bool IsTable(JsonElement value) =>
+    private static bool IsList(JsonElement value) =>
         value.ValueKind == JsonValueKind.Array && value.GetArrayLength() > 0 && value[0].ValueKind == JsonValueKind.Object;
+
+    // A table only where its rows are flat and few columns wide; else each row is a record of its own.
+    private static bool IsTable(JsonElement rows) => rows.EnumerateArray()
+        .All(r => r.EnumerateObject().Count() <= MostColumns && r.EnumerateObject().All(f => f.Value.ValueKind is not (JsonValueKind.Object or JsonValueKind.Array)));
+
+    private void WriteRecords(string name, JsonElement rows)
+    {
+        foreach (var row in rows.EnumerateArray())
+        {
+            sheet.Heading(Label(name));
+            Write(row);
+        }
+    }
 
     private void WriteTable(string name, JsonElement rows)
     {
@@ -50,7 +66,7 @@ internal sealed class DocumentSheet(Sheet sheet)
     private static string Cell(JsonElement value) => value.ValueKind switch
     {
         JsonValueKind.Number => Shows.ThreeFigures(value.GetDouble()),
-        JsonValueKind.String => value.GetString()!,
+        JsonValueKind.String => value.GetString()!.Replace('_', ' '),
         JsonValueKind.Array => string.Join(", ", value.EnumerateArray().Select(Cell)),
         JsonValueKind.Object => string.Join(", ", value.EnumerateObject().Where(f => f.Name != "code").Select(f => $"{Label(f.Name)} {Cell(f.Value)}")),
         JsonValueKind.True => "yes",

@@ -39,7 +39,7 @@ internal static class HandMade
         fixing is null ? null : "made_up_bar", 0.08m,
         fixing is null ? [] : [new(new Point(x, 2200), 3, 50, "made_up_wood", 0.97, ""), new(new Point(x, 2160), 3, 50, "made_up_wood", 0.97, "")],
         [new(new Point(x, 2200), 132.4, 41)], 0.4, 0.2, "made_up_curtain_drawn_to_one_side",
-        [new("made_up_plug_8x40", 0.81, "made_up_pull_through", 2e-5, 0.31m)],
+        [new("made_up_plug_8x40", 0.81, "made_up_pull_through", 2e-5, 0.31m, 0.93)],
         [new("made_up_plug_6x30", R("it_is_too_short_to_knot_behind_this_board"))],
         new("made_up_board_on_timber_studs", [], fixing, 70, 55),
         [new Step("F_Rd", "k_mod * F_Rk / gamma_M", "0.9 * 1240 / 1.3", 858.4615, "N", "EN 1995-1-1:2004 2.4.1", [])],
