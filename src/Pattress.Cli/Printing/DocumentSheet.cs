@@ -55,7 +55,8 @@ internal sealed class DocumentSheet(Sheet sheet)
     private void WriteTable(string name, JsonElement rows)
     {
         sheet.Heading(Label(name));
-        var fields = rows.EnumerateArray().SelectMany(r => r.EnumerateObject()).Select(f => f.Name).Where(f => f != "code").Distinct(StringComparer.Ordinal).ToList();
+        var fields = rows.EnumerateArray().SelectMany(r => r.EnumerateObject()).Select(f => f.Name).Distinct(StringComparer.Ordinal).ToList();
+        if (fields.Count > 1) fields.Remove("code");
         var table = Columns.Of([.. fields.Select(f => (IsNumber(rows[0], f) ? ">" : "") + Label(f))]);
         foreach (var row in rows.EnumerateArray()) table.Row([.. fields.Select(f => row.TryGetProperty(f, out var v) ? Cell(v) : "")]);
         sheet.Write(table);
