@@ -1,0 +1,30 @@
+using Pattress.Working;
+using static System.Math;
+
+namespace Pattress.Strength.Standards.EN_1996_1_1_2005;
+
+/// <summary>
+/// EN 1996-1-1:2005+A1:2012, 3.6.1.2: compressive strength of masonry, N/mm², from units f_b and mortar f_m (N/mm²).
+/// It says how well a wall stands, never how much a plug holds.
+/// </summary>
+public static class Section3_6
+{
+    private const string Document = "EN 1996-1-1", Edition = "2005+A1:2012", Head = "EN 1996-1-1:2005+A1:2012 ";
+
+    /// <summary>(3.2): general purpose and lightweight mortar.</summary>
+    internal static double f_k(double K, double f_b, double f_m, Trace? trace) =>
+        trace.Step("f_k", K * Pow(f_b, 0.7) * Pow(f_m, 0.3), "N/mm²", Head + "(3.2)", [In.Of(K), In.Of(f_b), In.Of(f_m)]);
+
+    /// <summary>(3.3): thin layer mortar, units of group 1, calcium silicate, aggregate concrete, aerated.</summary>
+    internal static double f_k_thin(double K, double f_b, Trace? trace) =>
+        trace.Step("f_k", K * Pow(f_b, 0.85), "N/mm²", Head + "(3.3)", [In.Of(K), In.Of(f_b)]);
+
+    public static readonly Rule Strength = new("en1996_1_1.3_6_1_2.f_k", Document, Edition, Head + "3.6.1.2 (3.2)", "Strength of masonry in general purpose mortar", "N/mm²",
+        (x, t) => x[2] > 2 * x[1] ? new NotCovered(Head + "3.6.1.2(2)", "above_limit", Said.Words("f_m"), Said.Plain(x[2]), Said.Plain(2 * x[1])) : f_k(x[0], x[1], x[2], t),
+        Input.Number("K", 0.2, 1), Input.Stress("f_b", 0.5, 75), Input.Stress("f_m", 0.5, 20));
+
+    public static readonly Rule ThinLayerStrength = new("en1996_1_1.3_6_1_2.f_k_thin_layer", Document, Edition, Head + "3.6.1.2 (3.3)",
+        "Strength of masonry in thin layer mortar", "N/mm²", (x, t) => f_k_thin(x[0], x[1], t), Input.Number("K", 0.2, 1), Input.Stress("f_b", 0.5, 50));
+
+    public static IReadOnlyList<Rule> Rules => [Strength, ThinLayerStrength];
+}

@@ -1,0 +1,92 @@
+using System.Globalization;
+using System.Text;
+
+namespace Pattress.Working;
+
+/// <summary>Typesets a step as plain text: <c>f_ax,k = 0.52·d^−0.5·… = … = 15.29 N/mm², clause</c>. Rounds for the eye only.</summary>
+public static class FormulaText
+{
+    /// <summary>The whole step on one line.</summary>
+    public static string Line(Step step, int digits = 4)
+    {
+        string formula = Formula(step.Formula), numbers = Numbers(step, digits), value = Number(step.Value, digits);
+        var line = new StringBuilder(Symbol(step.Symbol)).Append(" = ").Append(formula);
+        if (numbers != formula) line.Append(" = ").Append(numbers);
+        if (numbers != value) line.Append(" = ").Append(value);
+        if (step.Unit.Length > 0) line.Append(' ').Append(step.Unit);
+        return step.Clause.Length > 0 ? line.Append(", ").Append(step.Clause).ToString() : line.ToString();
+    }
+
+    /// <summary>The formula with its symbols.</summary>
+    public static string Formula(string formula) => Typeset(FormulaParser.Parse(formula), Symbol);
+
+    /// <summary>The formula with its numbers, rounded to significant digits.</summary>
+    public static string Numbers(Step step, int digits = 4) => Typeset(FormulaParser.Parse(step.Formula), name =>
+    {
+        foreach (var input in step.Inputs) if (input.Key == name) return Number(input.Value, digits);
+        return Symbol(name);
+    });
+
+    /// <summary>A number to so many significant digits, without trailing zeros.</summary>
+    public static string Number(double value, int digits = 4)
+    {
+        if (value == 0 || !double.IsFinite(value)) return value.ToString(CultureInfo.InvariantCulture);
+        int decimals = digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        decimals = Math.Clamp(decimals, 0, 12);
+        return Math.Round(value, decimals).ToString("0.############", CultureInfo.InvariantCulture).Replace('-', '−');
+    }
+
+    /// <summary>A symbol as standards print it: <c>rho_k</c> as ρ_k, <c>f_ax_k</c> as f_ax,k.</summary>
+    public static string Symbol(string name)
+    {
+        string[] parts = name.Split('_', 2);
+        string head = Greek(parts[0]);
+        return parts.Length == 1 ? head : head + "_" + parts[1].Replace('_', ',');
+    }
+
+    private static string Greek(string word) => word switch
+    {
+        "alpha" => "α", "beta" => "β", "gamma" => "γ", "rho" => "ρ", "psi" => "ψ", "sigma" => "σ", "tau" => "τ", "xi" => "ξ",
+        "nu" => "ν", "eta" => "η", "phi" => "φ", "Phi" => "Φ", "mu" => "μ", "Omega" => "Ω", "theta" => "θ", "PI" => "π", _ => word,
+    };
+
+    private static string Typeset(FormulaNode node, Func<string, string> name, int outer = 0) => node switch
+    {
+        NumberNode n => n.Text,
+        NameNode n => name(n.Name),
+        MinusNode m => "−" + Typeset(m.Of, name, 4),
+        BinaryNode b => Operation(b, name, outer),
+        ChoiceNode c => Wrap($"{Typeset(c.Then, name)} if {Typeset(c.If, name)}, else {Typeset(c.Else, name)}", outer > 0),
+        CallNode c => Call(c, name),
+        _ => throw new FormatException(node.GetType().Name),
+    };
+
+    private static string Operation(BinaryNode b, Func<string, string> name, int outer)
+    {
+        int rank = b.Operator switch { "*" or "/" => 3, "+" or "-" => 2, _ => 1 };
+        int right = b.Operator is "-" or "/" ? rank + 1 : rank;
+        string sign = b.Operator switch
+        {
+            "*" => "·", "/" => " / ", "+" => " + ", "-" => " − ", "<=" => " ≤ ", ">=" => " ≥ ", "==" => " = ", "&&" => " and ", "||" => " or ", _ => $" {b.Operator} ",
+        };
+        return Wrap(Typeset(b.Left, name, rank) + sign + Typeset(b.Right, name, right), rank < outer);
+    }
+
+    private static string Call(CallNode call, Func<string, string> name)
+    {
+        string first = Typeset(call.Arguments[0], name);
+        return call.Function switch
+        {
+            "Pow" => Typeset(call.Arguments[0], name, 5) + Power(Typeset(call.Arguments[1], name, 5)),
+            "Sqrt" => call.Arguments[0] is NameNode or NumberNode ? "√" + first : $"√({first})",
+            "Abs" => $"|{first}|",
+            "Log" => $"ln({first})",
+            "Ceiling" => $"⌈{first}⌉",
+            _ => $"{call.Function.ToLowerInvariant()}({string.Join("; ", call.Arguments.Select(a => Typeset(a, name)))})",
+        };
+    }
+
+    private static string Power(string exponent) => exponent switch { "2" => "²", "3" => "³", "4" => "⁴", _ => "^" + exponent };
+
+    private static string Wrap(string text, bool needed) => needed ? $"({text})" : text;
+}

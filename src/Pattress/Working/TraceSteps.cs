@@ -1,0 +1,37 @@
+using System.Runtime.CompilerServices;
+
+namespace Pattress.Working;
+
+/// <summary>How a formula enters the working: it is written once, as C#, and the compiler hands over its text.</summary>
+public static class TraceSteps
+{
+    /// <summary>
+    /// Hands <paramref name="value"/> through and, where a working is kept, records it with its formula.
+    /// Every name in the formula must be among <paramref name="inputs"/>; a guard test evaluates the printed formula.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Step(
+        this Trace? trace, string symbol, double value, string unit, string clause,
+        scoped ReadOnlySpan<In> inputs = default, [CallerArgumentExpression(nameof(value))] string formula = "")
+    {
+        if (trace is not null) Record(trace, symbol, value, unit, clause, inputs, formula);
+        return value;
+    }
+
+    /// <summary>A number read from a table: a step of its own, whose clause names the table and whose symbol the row.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double LookUp(this Trace? trace, string symbol, double value, string unit, string clause)
+    {
+        if (trace is not null) Record(trace, symbol, value, unit, clause, [], FormulaNumbers.Text(value));
+        return value;
+    }
+
+    private static void Record(
+        Trace trace, string symbol, double value, string unit, string clause, scoped ReadOnlySpan<In> inputs, string formula)
+    {
+        var named = new KeyValuePair<string, double>[inputs.Length];
+        for (int i = 0; i < inputs.Length; i++) named[i] = new(inputs[i].Symbol, inputs[i].Value);
+        string text = FormulaNumbers.OneLine(formula);
+        trace.Add(new Step(symbol, text, FormulaNumbers.PutIn(text, named), value, unit, clause, named));
+    }
+}
