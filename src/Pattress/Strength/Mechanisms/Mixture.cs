@@ -1,0 +1,31 @@
+using Pattress.Working;
+using static System.Math;
+
+namespace Pattress.Strength.Mechanisms;
+
+/// <summary>A hole that is in the unit or, with a known share, in the mortar: the 5 % fractile of both together.</summary>
+internal static class Mixture
+{
+    /// <summary>5 % fractile of two lognormals of the same variation, whose own 5 % fractiles are given.</summary>
+    internal static double Fractile(double unit, double joint, double share, double V, Trace? trace)
+    {
+        double low = Min(unit, joint), high = Max(unit, joint);
+        for (int i = 0; i < 60; i++)
+        {
+            double middle = (low + high) / 2;
+            if ((1 - share) * Below(middle, unit, V) + share * Below(middle, joint, V) > 0.05) high = middle; else low = middle;
+        }
+        double N_0 = share == 0 ? unit : share == 1 ? joint : low;
+        return trace.LookUp("N_0", N_0, "N", FormattableString.Invariant($"assumed: 5 % fractile of {unit} N in the unit and {joint} N in the joint, share {share}"));
+    }
+
+    private static double Below(double x, double fractile, double V) => Normal((Log(x / fractile) / V) - 1.645);
+
+    // Normal distribution by the logistic-like fit of its error function, to 1e-7 (Abramowitz and Stegun 26.2.17).
+    private static double Normal(double z)
+    {
+        double t = 1 / (1 + 0.2316419 * Abs(z));
+        double tail = Exp(-z * z / 2) / Sqrt(2 * PI) * t * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
+        return z > 0 ? 1 - tail : tail;
+    }
+}
