@@ -1,5 +1,19 @@
+using System.Runtime.Versioning;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+using Pattress.Web.Browser;
+using Pattress.Web.Desks;
+
+[assembly: SupportedOSPlatform("browser")]
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Pattress.Web.App>("#app");
-await builder.Build().RunAsync();
+builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddSingleton<Desk>();
+builder.Services.AddSingleton<Words>();
+builder.Services.AddSingleton<Viewport>();
+builder.Services.AddSingleton<Keeper>();
+await Page.Load();
+var host = builder.Build();
+await host.Services.GetRequiredService<Keeper>().OpenLast();
+Doors.Desk = host.Services.GetRequiredService<Desk>();
+await host.RunAsync();

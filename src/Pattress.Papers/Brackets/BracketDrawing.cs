@@ -21,7 +21,7 @@ public static class BracketDrawing
         sheet.Add("forces", "draw_forces", Forces(bracket, sheet));
         double left = outline.Min(p => p.X) - sheet.Px(26), bottom = outline.Min(p => p.Y) - sheet.Px(46);
         var view = new Rect(left, bottom, sizing.WidthPx / scale, outline.Max(p => p.Y) + sheet.Px(22) - bottom);
-        return new Drawing(id, say(new Reason("draw_bracket_title", Said.Count(bracket.Index + 1), Said.Name(bracket.LoadCase))), view, scale, sheet.Groups);
+        return new Drawing(id, say(new Reason("draw_bracket_title", Said.Count(bracket.Index + 1), Said.Name("case." + bracket.LoadCase))), view, scale, sheet.Groups);
     }
 
     private static IReadOnlyList<Mark> Plate(BracketAnswer bracket, Sheet sheet)

@@ -28,8 +28,9 @@ public static class ElevationDrawing
     public static Drawing Of(ElevationInput input, Sizing sizing, Say say)
     {
         var wall = input.Wall;
-        double rightPx = 5.6 * sizing.TextPx, feetPx = 5.6 * sizing.TextPx;
-        double scale = Math.Max(1e-4, (sizing.WidthPx - LeftPx - rightPx) / wall.WidthMm);
+        double rightPx = 20 + 5.4 * sizing.TextPx, feetPx = 24 + 5.4 * sizing.TextPx;
+        double most = Math.Max(360, 0.6 * sizing.WidthPx);
+        double scale = Math.Max(1e-4, Math.Min((sizing.WidthPx - LeftPx - rightPx) / wall.WidthMm, most / wall.HeightMm));
         var sheet = new Sheet(scale, sizing.TextPx, say);
         Draw(input, sheet);
         double left = LeftPx / scale, foot = feetPx / scale, head = 10 / scale;

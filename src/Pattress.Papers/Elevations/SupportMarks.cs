@@ -46,6 +46,6 @@ internal static class SupportMarks
             Fact = new(sheet.Words("draw_strip_" + strip.Kind, Said.Words(strip.Id)), WallMarks.Extent(strip.Area, sheet),
                 strip.Checked.Length > 0 ? sheet.Name("how." + strip.Checked) : sheet.Words("draw_strip_open")),
         };
-        if (done.Length == 0) yield return new HatchMark("strip-hatch " + strip.Kind, strip.Area, sheet.Px(strip.Kind == "pipe" ? 9 : 7), strip.Kind == "pipe" ? -1 : 0);
+        if (done.Length == 0 && strip.Kind == "pipe") yield return new HatchMark("strip-hatch", strip.Area, sheet.Px(14), -1);
     }
 }

@@ -24,7 +24,7 @@ internal static class ThingMarks
         yield return new TextMark("letter", new(area.X + area.Width / 2, area.Top + sheet.Px(7)), thing.Letter, Anchor.Middle);
     }
 
-    private static string Label(Fixture fixture, Sheet sheet) => fixture.Name.Length > 0 ? fixture.Name : sheet.Name(fixture.What);
+    private static string Label(Fixture fixture, Sheet sheet) => fixture.Name.Length > 0 ? fixture.Name : sheet.Name("fixture." + fixture.What);
 
     private static IEnumerable<Mark> Bracket(Hung thing, BracketAnswer bracket, Sheet sheet)
     {

@@ -18,7 +18,7 @@ public static class SectionDrawing
     {
         double deep = Math.Clamp(Math.Max(section.ScrewLengthMm + 12, Needed(section)), LeastDeepMm, MostDeepMm);
         double half = Math.Max(40, fixing is null ? 0 : fixing.OpensMm / 2 + 12);
-        double scale = Math.Min(2.2, 0.56 * sizing.WidthPx / (deep + RoomMm));
+        double scale = Math.Min(2.8, 0.62 * sizing.WidthPx / (deep + RoomMm));
         var sheet = new Sheet(scale, sizing.TextPx, say);
         var cut = SectionCut.Of(section, deep, half);
         double foot = sheet.TextMm * (1.45 * cut.Layers.Count + (fixing is null ? 0.6 : 2.0));

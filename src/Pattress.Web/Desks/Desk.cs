@@ -1,0 +1,123 @@
+using Pattress.Jobs;
+
+namespace Pattress.Web.Desks;
+
+/// <summary>The job on the desk, its plan, and the way back and forward. Every change plans anew, at once, in this browser.</summary>
+public sealed class Desk(TimeProvider clock)
+{
+    private readonly History _history = new();
+
+    /// <summary>Something changed: whoever shows it draws again.</summary>
+    public event Action? Changed;
+
+    public Job Job { get; private set; } = new();
+
+    public PlanAnswer Plan { get; private set; } = Planner.Plan(new Job(), PlanData.Embedded);
+
+    /// <summary>How long the last plan took.</summary>
+    public TimeSpan Took { get; private set; }
+
+    /// <summary>Id under which the job is kept on this device.</summary>
+    public string KeptAs { get; private set; } = "demo";
+
+    public bool CanUndo => _history.CanUndo;
+
+    public bool CanRedo => _history.CanRedo;
+
+    /// <summary>Counts changes, so that a late save can tell whether it is still the last one.</summary>
+    public int Revision { get; private set; }
+
+    /// <summary>Puts another job on the desk.</summary>
+    public void Open(Job job, string keptAs)
+    {
+        _history.Clear();
+        KeptAs = keptAs;
+        Show(job);
+    }
+
+    /// <summary>Why the last change was refused, or none.</summary>
+    public IReadOnlyList<Problem> Problems { get; private set; } = [];
+
+    /// <summary>
+    /// Changes the job; changes with the same key that follow each other are undone together (a slider that was dragged).
+    /// A change passes the same door as a document, so that what is kept can be read again: refused, the job stays as it was.
+    /// </summary>
+    public void Change(Job next, string key = "")
+    {
+        if (ReferenceEquals(next, Job)) return;
+        Problems = JobReader.Read(JobWriter.Write(next)).Problems;
+        if (Problems.Count > 0)
+        {
+            Changed?.Invoke();
+            return;
+        }
+
+        _history.Did(Job, key);
+        Show(next);
+    }
+
+    public void Undo() => Step(_history.Undo(Job));
+
+    public void Redo() => Step(_history.Redo(Job));
+
+    /// <summary>An id for something added here: a UUID v7, so that two devices never make the same.</summary>
+    public string NewId() => Guid.CreateVersion7(clock.GetUtcNow()).ToString();
+
+    private void Step(Job? job)
+    {
+        if (job is not null) Show(job);
+    }
+
+    private void Show(Job job)
+    {
+        Job = job;
+        Problems = [];
+        long start = clock.GetTimestamp();
+        Plan = Planner.Plan(job, PlanData.Embedded);
+        Took = clock.GetElapsedTime(start);
+        Revision++;
+        Changed?.Invoke();
+    }
+}
+
+/// <summary>Jobs as they were and as they came to be.</summary>
+internal sealed class History
+{
+    private const int Most = 200;
+    private readonly List<Job> _past = [], _future = [];
+    private string _lastKey = "";
+
+    public bool CanUndo => _past.Count > 0;
+
+    public bool CanRedo => _future.Count > 0;
+
+    public void Did(Job before, string key)
+    {
+        _future.Clear();
+        if (key.Length > 0 && key == _lastKey && _past.Count > 0) return;
+        _lastKey = key;
+        _past.Add(before);
+        if (_past.Count > Most) _past.RemoveAt(0);
+    }
+
+    public Job? Undo(Job now) => Move(_past, _future, now);
+
+    public Job? Redo(Job now) => Move(_future, _past, now);
+
+    public void Clear()
+    {
+        _past.Clear();
+        _future.Clear();
+        _lastKey = "";
+    }
+
+    private Job? Move(List<Job> from, List<Job> to, Job now)
+    {
+        _lastKey = "";
+        if (from.Count == 0) return null;
+        to.Add(now);
+        var job = from[^1];
+        from.RemoveAt(from.Count - 1);
+        return job;
+    }
+}

@@ -1,0 +1,15 @@
+using Pattress.Jobs;
+using Pattress.Jobs.Text;
+
+namespace Pattress.Web.Desks;
+
+/// <summary>The text layer for the job on the desk: its English and its units.</summary>
+public sealed class Words(Desk desk)
+{
+    public string Say(Reason reason) => Texts.Sentence(reason, desk.Job.Settings);
+
+    public string Problem(Problem problem) => Texts.Sentence(problem);
+
+    /// <summary>A number of a calculation, as far as it is worth reading.</summary>
+    public string Figure(double value) => double.IsFinite(value) ? Shows.ThreeFigures(value) : "";
+}

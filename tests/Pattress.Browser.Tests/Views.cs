@@ -1,0 +1,12 @@
+namespace Pattress.Browser.Tests;
+
+/// <summary>Every view there is, with the demo house on the desk.</summary>
+public static class Views
+{
+    public static readonly (string Name, string Path)[] All =
+    [
+        ("walls", "/"), ("wall", "/wall/bay"), ("ceiling", "/wall/landing"), ("wall-edit", "/wall/bay/edit"), ("wall-new", "/wall-new"),
+        ("hang", "/hang"), ("hang-new", "/hang/new"), ("hang-one", "/hang/" + Demo.Load.Item), ("plan", "/plan"), ("plan-one", "/plan/" + Demo.Load.Item),
+        ("buy", "/buy"), ("prove", "/prove"), ("hand-over", "/hand-over"), ("job", "/job"), ("quick", "/quick"), ("nothing", "/no-such-page"),
+    ];
+}

@@ -1,0 +1,76 @@
+using System.Text.Json;
+using Microsoft.Playwright;
+
+namespace Pattress.Browser.Tests;
+
+/// <summary>One visit to the app with nothing kept from before, and every request it made.</summary>
+public sealed class Visit : IAsyncDisposable
+{
+    private readonly IBrowserContext _context;
+    private readonly List<string> _requests = [], _errors = [];
+
+    private Visit(IBrowserContext context, IPage page, string url) => (_context, Page, Url) = (context, page, url);
+
+    public IPage Page { get; }
+
+    public string Url { get; }
+
+    /// <summary>Addresses that were asked for, whole.</summary>
+    public IReadOnlyList<string> Requests => _requests;
+
+    /// <summary>Errors on the console and unhandled ones.</summary>
+    public IReadOnlyList<string> Errors => _errors;
+
+    /// <param name="width">Of the window, px.</param>
+    /// <param name="blockApi">Every request to /api/ is cut off.</param>
+    public static async Task<Visit> To(Chromium chromium, PublishedApp app, string path, int width, bool blockApi = false, ColorScheme scheme = ColorScheme.Light)
+    {
+        // axe is put in by script, which the page's own policy would forbid.
+        var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 800 }, BypassCSP = true, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
+        context.SetDefaultTimeout(120_000);
+        if (blockApi) await context.RouteAsync("**/api/**", r => r.AbortAsync());
+        var visit = new Visit(context, await context.NewPageAsync(), app.Url);
+        visit.Listen();
+        await visit.Go(path);
+        return visit;
+    }
+
+    public async Task Go(string path)
+    {
+        await Page.GotoAsync(Url + path);
+        await Page.WaitForSelectorAsync("nav.strip");
+    }
+
+    /// <summary>Goes to another view without starting anew, as a link does.</summary>
+    public async Task Turn(string path)
+    {
+        await Page.EvaluateAsync("path => Blazor.navigateTo(path)", path);
+        await Page.WaitForFunctionAsync("path => location.pathname === path", path);
+        await Page.WaitForSelectorAsync("h1");
+        await Page.WaitForTimeoutAsync(150);
+    }
+
+    /// <summary>Asks one of the page's doors for a text.</summary>
+    public Task<string> Ask(string door) => Page.EvaluateAsync<string>(Door(door));
+
+    public Task<double> AskNumber(string door) => Page.EvaluateAsync<double>(Door(door));
+
+    public async Task<JsonDocument> Plan() => JsonDocument.Parse(await Ask("PlanOnDesk"));
+
+    public Task Saved() => Assertions.Expect(Page.Locator(".kept")).ToHaveTextAsync("Saved on this device");
+
+    public ValueTask DisposeAsync() => _context.DisposeAsync();
+
+    private static string Door(string door) =>
+        $"async () => (await globalThis.getDotnetRuntime(0).getAssemblyExports('Pattress.Web.dll')).Pattress.Web.Browser.Doors.{door}()";
+
+    private void Listen()
+    {
+        Page.Request += (_, request) => _requests.Add(request.Url);
+        Page.PageError += (_, error) => _errors.Add(error);
+        Page.Console += (_, message) =>
+        {
+            if (message.Type == "error") _errors.Add(message.Text);
+        };
+    }
+}
