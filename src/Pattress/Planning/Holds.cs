@@ -39,6 +39,8 @@ public static class Holds
     {
         var carries = Resistances.Of(size, spot, ask, forces.Case.Duration, holes, plate, trace);
         if (carries.NotCovered is { } why) return Nothing(forces, why);
+        // A plate or face that eats the whole screw leaves no depth, and so no resistance to divide by.
+        if (!(carries.Pull.DesignN > 0 && carries.Shear.DesignN > 0)) return Nothing(forces, new Reason("screw_reaches_nothing", Said.Length(size.LengthMm)));
         int worst = Enumerable.Range(0, holes.Count).MaxBy(i => Used(carries, forces.Tension[i], forces.Shear[i]));
         double T_Ed = forces.Tension[worst], V_Ed = forces.Shear[worst];
         double fixing = Interact(carries, T_Ed, V_Ed, trace), toe = Toe(forces.ToeMpa, carries.ToeMpa, trace);
