@@ -1,4 +1,7 @@
+using Pattress.Actions.Beams;
+using Pattress.Brackets;
 using Pattress.Jobs;
+using Pattress.Jobs.Locate;
 using Pattress.Trials.Documents;
 
 namespace Pattress.Server;
@@ -21,6 +24,15 @@ public static class Questions
 
     /// <summary>The buying list of a job document alone.</summary>
     public static Reply Buy(string json, CancellationToken stop) => Reply.Of(Planned.Of(json, stop), BuyingList.Json);
+
+    /// <summary>Where the supports are along one line.</summary>
+    public static Reply Locate(string json) => Reply.Of(LocateDocument.Answer(json), answer => answer);
+
+    /// <summary>Forces on the fixings of one bracket.</summary>
+    public static Reply Bracket(string json) => Reply.Of(BracketDocument.Answer(json), report => BracketDocument.Json(report));
+
+    /// <summary>Reactions of a rail on brackets.</summary>
+    public static Reply Beam(string json) => Reply.Of(BeamDocument.Answer(json), report => BeamDocument.Json(report));
 
     /// <summary>Statistics of pull tests, from CSV.</summary>
     public static Reply Trial(string csv)

@@ -8,7 +8,7 @@ internal static class Endpoints
 {
     /// <summary>What there is, as a refusal says it.</summary>
     public const string Addresses =
-        "POST /api/plan, POST /api/buy, POST /api/trial, GET /api/schema, GET /api/demo, GET /api/demo/plan";
+        "POST /api/plan, POST /api/buy, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, GET /api/schema, GET /api/demo, GET /api/demo/plan";
 
     public static void Map(WebApplication app)
     {
@@ -17,6 +17,9 @@ internal static class Endpoints
         app.MapGet("/api/demo/plan", (CancellationToken stop) => Answer(Questions.Plan(Questions.DemoJob, stop)));
         Ask(app, "/api/plan", Questions.Plan);
         Ask(app, "/api/buy", Questions.Buy);
+        Ask(app, "/api/locate", (json, _) => Questions.Locate(json));
+        Ask(app, "/api/bracket", (json, _) => Questions.Bracket(json));
+        Ask(app, "/api/beam", (json, _) => Questions.Beam(json));
         Ask(app, "/api/trial", (csv, _) => Questions.Trial(csv));
         app.Map("/api/{**rest}", Refuse);
     }

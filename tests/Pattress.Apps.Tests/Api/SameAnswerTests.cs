@@ -25,6 +25,9 @@ public class SameAnswerTests(ServerFixture server) : IClassFixture<ServerFixture
     [Theory]
     [InlineData("/api/plan", "{\"pattress_job\":1,\"nonsense\":2}", "unknown_field")]
     [InlineData("/api/plan", "{", "not_json")]
+    [InlineData("/api/locate", "{", "not_json")]
+    [InlineData("/api/bracket", "{", "not_json")]
+    [InlineData("/api/beam", "{", "not_json")]
     public async Task Bad_input_is_refused_with_every_problem(string address, string body, string code)
     {
         using var answer = await server.Client.PostAsync(address, ApiTests.Body(body));
