@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Pattress.Jobs;
 
@@ -13,17 +11,17 @@ public static class BuyingList
     public static string Json(Planned planned)
     {
         using var plan = JsonDocument.Parse(PlanJson.Write(planned.Plan, planned.Settings));
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        return Written.As(json => Write(json, plan.RootElement));
+    }
+
+    private static void Write(Utf8JsonWriter json, JsonElement plan)
+    {
+        json.WriteStartObject();
+        foreach (string field in Fields)
         {
-            json.WriteStartObject();
-            foreach (string field in Fields)
-            {
-                json.WritePropertyName(field);
-                plan.RootElement.GetProperty(field).WriteTo(json);
-            }
-            json.WriteEndObject();
+            json.WritePropertyName(field);
+            plan.GetProperty(field).WriteTo(json);
         }
-        return Encoding.UTF8.GetString(stream.ToArray());
+        json.WriteEndObject();
     }
 }

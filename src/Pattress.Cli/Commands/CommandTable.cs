@@ -14,6 +14,8 @@ internal static class CommandTable
         Ask("locate", "SCAN", "where the supports are along one line", Questions.Locate),
         Ask("bracket", "FILE", "forces on the fixings of one bracket", Questions.Bracket),
         Ask("beam", "FILE", "reactions of a rail on brackets", Questions.Beam),
+        Command.Of("rules", "[TEXT]", "every published rule in the program", 0, 20, [Json], RuleCommands.List),
+        Command.Of("rule", "ID name=value...", "one rule, with its working", 1, 60, [Json], RuleCommands.One),
         Command.Of("trial", "CSV", "statistics of pull tests", 1, 1, [Json], call => Answering.Document(call, Questions.Trial)),
         Command.Of("schema", "", "the JSON Schema of the job document", 0, 0, [Json], Schema),
         new("serve", "", "the app on " + ServerOptions.LoopbackUrl, 0, 0, [], Serve),

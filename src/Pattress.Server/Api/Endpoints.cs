@@ -8,7 +8,7 @@ internal static class Endpoints
 {
     /// <summary>What there is, as a refusal says it.</summary>
     public const string Addresses =
-        "POST /api/plan, POST /api/buy, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, GET /api/schema, GET /api/demo, GET /api/demo/plan";
+        "POST /api/plan, POST /api/buy, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
 
     public static void Map(WebApplication app)
     {
@@ -21,6 +21,8 @@ internal static class Endpoints
         Ask(app, "/api/bracket", (json, _) => Questions.Bracket(json));
         Ask(app, "/api/beam", (json, _) => Questions.Beam(json));
         Ask(app, "/api/trial", (csv, _) => Questions.Trial(csv));
+        app.MapGet("/api/rules", (string? text) => Answer(RuleQuestions.List(text ?? "")));
+        Ask(app, "/api/rule", (json, _) => RuleBodies.Answer(json));
         app.Map("/api/{**rest}", Refuse);
     }
 
