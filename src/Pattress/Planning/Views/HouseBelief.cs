@@ -50,7 +50,7 @@ public sealed class HouseBelief
     }
 
     /// <summary>The check that best settles what the wall is, at this place; null when nothing is worth its price.</summary>
-    public CheckToDo? Settle(Wall wall, Point? at, IReadOnlyList<string> items) => WallChecks.Best(wall, _walls[wall.Id], at, items);
+    public CheckToDo? Settle(Wall wall, Point? at, IReadOnlyList<string> items) => WallChecks.Best(wall, at is { } p ? At(wall.Id, p) : Whole(wall.Id), at, items);
 
     /// <summary>Readings over openings speak of lintels, not of the wall.</summary>
     private static WallEvidence Plain(WallEvidence e) => e with
