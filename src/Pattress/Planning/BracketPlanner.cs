@@ -20,7 +20,7 @@ public static class BracketPlanner
         var choice = new Choice(bracket, ideas, ask, wall.Wall.OldHoles);
         var all = choice.All(catalogue);
         var picked = choice.Pick(all);
-        double holds = ideas.Where(i => all.Any(c => choice.HoldsIn(c, i))).Sum(i => i.Probability);
+        double holds = ideas.Where(i => all.Any(c => c.HoldsIn.Contains(i))).Sum(i => i.Probability);
         return new(bracket, ideas, all, picked, holds, Answer(bracket, ideas, all, picked, ask, wall, catalogue));
     }
 

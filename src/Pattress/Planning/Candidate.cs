@@ -5,8 +5,10 @@ namespace Pattress.Planning;
 /// <summary>One size with one pattern of holes, judged over all ideas of the wall.</summary>
 /// <param name="Sure">Probability of the ideas in which it fits and holds.</param>
 /// <param name="Best">The likeliest idea in which it fits and holds, and how it holds there; null when there is none.</param>
+/// <param name="HoldsIn">The ideas in which it fits and holds.</param>
 /// <param name="Refused">Why not, in the likeliest idea that it could be meant for.</param>
-public sealed record Candidate(FixingSize Size, IReadOnlyList<int> Holes, double Sure, Idea? Best, Hold? Hold, Reason? Refused, double NearestUtilisation)
+public sealed record Candidate(FixingSize Size, IReadOnlyList<int> Holes, double Sure, Idea? Best, Hold? Hold, Reason? Refused, double NearestUtilisation,
+    IReadOnlyList<Idea> HoldsIn)
 {
     /// <summary>The spot that it is used in, in its best idea.</summary>
     public Spot? Spot => Best?.For(Size.Kind);

@@ -7,6 +7,9 @@ namespace Pattress.Planning;
 /// <summary>Judges every size of every kind for one bracket over all ideas of the wall.</summary>
 public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, IReadOnlyList<OldHole> oldHoles)
 {
+    private readonly IReadOnlyList<IReadOnlyList<int>> _patterns =
+        [.. ideas.SelectMany(i => Patterns.Of(bracket.Plate.Holes, i.Columns)).DistinctBy(h => string.Join(' ', h))];
+
     private readonly Forces _forces = new(bracket, ask.ToeStrip);
 
     /// <summary>One candidate a size, in the catalogue's order: its best pattern of holes.</summary>
@@ -25,15 +28,12 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
             : holding.OrderByDescending(c => Rounded(c.Sure)).ThenBy(c => c.Cost(ask.Settings.MinutePrice)).ThenBy(c => c.Size.Id, StringComparer.Ordinal).FirstOrDefault();
     }
 
-    /// <summary>Whether this candidate fits and holds in this idea.</summary>
-    public bool HoldsIn(Candidate c, Idea idea) => c.Best is not null && Speaks(idea, c.Holes) && InIdea(c.Size, c.Holes, idea).Reason is null;
-
     internal static double Rounded(double value) => Math.Round(value, 6, MidpointRounding.ToEven);
 
     private Candidate Judge(FixingSize size)
     {
         Candidate? best = null;
-        foreach (var holes in ideas.SelectMany(i => Patterns.Of(bracket.Plate.Holes, i.Columns)).DistinctBy(h => string.Join(' ', h)))
+        foreach (var holes in _patterns)
         {
             var candidate = Judge(size, holes);
             if (best is null || Better(candidate, best)) best = candidate;
@@ -48,6 +48,7 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
 
     private Candidate Judge(FixingSize size, IReadOnlyList<int> holes)
     {
+        var holding = new List<Idea>();
         double sure = 0, nearest = double.PositiveInfinity;
         (Idea Idea, Hold Hold)? best = null;
         Reason? refused = null;
@@ -59,11 +60,12 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
             if (reason is null)
             {
                 sure += idea.Probability;
+                holding.Add(idea);
                 if (best is null || idea.Probability > best.Value.Idea.Probability) best = (idea, hold!);
             }
             else if (Weight(reason, idea) > refusedWeight) (refused, refusedWeight) = (reason, Weight(reason, idea));
         }
-        return new(size, holes, sure, best?.Idea, best?.Hold, best is null ? refused ?? new Reason("no_idea_of_wall") : null, nearest);
+        return new(size, holes, sure, best?.Idea, best?.Hold, best is null ? refused ?? new Reason("no_idea_of_wall") : null, nearest, holding);
     }
 
     /// <summary>An idea of meeting a support speaks only of the holes over it; the others speak of any holes.</summary>

@@ -36,14 +36,14 @@ public sealed class Forces(BracketActions bracket, bool toeStrip)
     /// <summary>A plate on one fixing hangs straight when the load's line passes it by no more than this, mm (assumed).</summary>
     private const double TurnsByMm = 15;
 
-    private readonly Dictionary<(string Holes, HoldsBy HoldsBy, string Base), IReadOnlyList<CaseForces>?> _known = [];
+    private readonly Dictionary<(IReadOnlyList<int> Holes, HoldsBy HoldsBy, string Base), IReadOnlyList<CaseForces>?> _known = [];
     private readonly Plate _plate = Plate.Of([.. Outline(bracket.Plate, toeStrip).Select(p => new Corner(p.X, p.Y))]);
 
     /// <summary>Forces of every load case, or null when the plate could turn about its fixings.</summary>
     /// <param name="used">Indices of the plate's holes in use.</param>
     public IReadOnlyList<CaseForces>? Of(IReadOnlyList<int> used, HoldsBy holdsBy, string baseMaterial)
     {
-        var key = (string.Join(' ', used), holdsBy, baseMaterial);
+        var key = (used, holdsBy, baseMaterial);
         if (!_known.TryGetValue(key, out var forces))
             _known[key] = forces = Solve(used, StiffnessData.Fixing(holdsBy), StiffnessData.Bed(baseMaterial), holdsBy is HoldsBy.Wings or HoldsBy.Plug);
         return forces;
