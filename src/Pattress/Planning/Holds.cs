@@ -13,7 +13,9 @@ namespace Pattress.Planning;
 public readonly record struct Carries(double DesignN, double MeanN, double Cov, string Mechanism, string Basis);
 
 /// <summary>What one fixing carries in pull and shear, and how the two go together: (T/Rt)^a + (V/Rv)^a at most 1.</summary>
-public sealed record FixingCarries(Carries Pull, Carries Shear, double Exponent, double ToeMpa, Reason? NotCovered);
+/// <param name="ToeMpa">Pressure that the wall takes under the toe; infinite on bare masonry.</param>
+/// <param name="BendingN">Net pull of the whole bracket at which the board bends or leaves its own supports; infinite where it need not bend.</param>
+public sealed record FixingCarries(Carries Pull, Carries Shear, double Exponent, double ToeMpa, double BendingN, Reason? NotCovered);
 
 /// <summary>How a size holds under every load case: the worst fixing, or the toe, of the worst case.</summary>
 public static class Holds
@@ -44,10 +46,11 @@ public static class Holds
         int worst = Enumerable.Range(0, holes.Count).MaxBy(i => Used(carries, forces.Tension[i], forces.Shear[i]));
         double T_Ed = forces.Tension[worst], V_Ed = forces.Shear[worst];
         double fixing = Interact(carries, T_Ed, V_Ed, trace), toe = Toe(forces.ToeMpa, carries.ToeMpa, trace);
-        return Gathered(carries, forces, holes, T_Ed, V_Ed, fixing, toe);
+        double bending = Bending(forces.Case.Design.N, carries.BendingN, trace);
+        return Gathered(carries, forces, holes, T_Ed, V_Ed, fixing, toe, bending);
     }
 
-    private static Hold Gathered(FixingCarries carries, CaseForces forces, IReadOnlyList<Point> holes, double tension, double shear, double fixing, double toe)
+    private static Hold Gathered(FixingCarries carries, CaseForces forces, IReadOnlyList<Point> holes, double tension, double shear, double fixing, double toe, double bending)
     {
         bool pulled = tension / carries.Pull.DesignN >= shear / carries.Shear.DesignN;
         var main = pulled ? carries.Pull : carries.Shear;
@@ -55,7 +58,7 @@ public static class Holds
         double mean = fixing > 0 ? (pulled ? tension : shear) : 0, ratio = main.MeanN / main.DesignN;
         double resistance = fixing > 0 ? mean / fixing * ratio : main.MeanN, action = mean * forces.MeanShare;
         return new(
-            Math.Max(fixing, toe), toe > fixing ? "toe" : main.Mechanism, main.Basis, forces.Case.Code,
+            Math.Max(fixing, Math.Max(toe, bending)), bending > Math.Max(fixing, toe) ? "board_flexure" : toe > fixing ? "toe" : main.Mechanism, main.Basis, forces.Case.Code,
             [.. holes.Select((h, i) => new FixingForce(h, forces.Tension[i], forces.Shear[i]))], forces.ToeMpa, toe,
             resistance, main.Cov, action, forces.ActionCov,
             action > 0 ? BracketFailure.Probability(resistance, main.Cov, action, forces.ActionCov) : 0, ratio, null);
@@ -74,6 +77,10 @@ public static class Holds
             [In.Of(T_Ed), In.Of(T_Rd), In.Of(V_Ed), In.Of(V_Rd), In.Of(a)]);
     }
 
-    private static double Toe(double p_Ed, double p_Rd, Trace? trace) =>
-        trace.Step("u_toe", p_Ed / p_Rd, "", "pattress: pressure under the toe", [In.Of(p_Ed), In.Of(p_Rd)]);
+    /// <summary>Pull and toe of a bracket cancel as far as the board's bending goes; what is left bends it.</summary>
+    private static double Bending(double N_Ed, double N_Rd, Trace? trace) => double.IsInfinity(N_Rd) || N_Ed <= 0 ? 0
+        : trace.Step("u_board", N_Ed / N_Rd, "", "pattress: net pull against the board's bending and its own supports", [In.Of(N_Ed), In.Of(N_Rd)]);
+
+    private static double Toe(double p_Ed, double p_Rd, Trace? trace) => double.IsInfinity(p_Rd) ? 0
+        : trace.Step("u_toe", p_Ed / p_Rd, "", "pattress: pressure under the toe", [In.Of(p_Ed), In.Of(p_Rd)]);
 }

@@ -1,47 +1,54 @@
 using Pattress.Actions;
 using Pattress.Fixings;
 using Pattress.Jobs;
+using Pattress.Strength.Mechanisms;
 using Pattress.Working;
 
 namespace Pattress.Planning.Resisting;
 
-/// <summary>What is asked of one fixing: size, spot, how long the load lasts, how damp, how thick the plate in front.</summary>
-public sealed record Asked(FixingSize Size, Spot Spot, LoadDuration Duration, string Moisture, int ServiceClass, string Standards, double PlateMm, int Group);
+/// <summary>What is asked of one fixing at its spot.</summary>
+/// <param name="PlateMm">Thickness of the bracket's steel.</param>
+/// <param name="SpacingMm">Distance to the nearest neighbour; large when it stands alone.</param>
+public sealed record Asked(FixingSize Size, Spot Spot, Duration Duration, Dampness Damp, Settings Settings, double PlateMm, int Group, double SpacingMm)
+{
+    /// <summary>Core of a screw over its nominal diameter (assumed).</summary>
+    public const double CoreShare = 0.68;
 
-/// <summary>What one fixing carries: the minimum over its mechanisms, by what it is set into.</summary>
+    public double Core => Size.ScrewMm * CoreShare;
+}
+
+/// <summary>What one fixing carries: the least over its mechanisms, by what it is set into.</summary>
 public static class Resistances
 {
+    private const double AloneMm = 1000;
+
     public static FixingCarries Of(
         FixingSize size, Spot spot, Ask ask, LoadDuration duration, IReadOnlyList<Point> holes, BracketPlate plate, Trace? trace)
     {
-        var asked = new Asked(size, spot, duration, ask.Moisture, ask.Settings.ServiceClass, ask.Settings.Standards, plate.ThicknessMm, holes.Count);
+        var damp = ask.Moisture is "damp" or "fresh_plaster" ? Dampness.Damp : Dampness.Dry;
+        var asked = new Asked(size, spot, (Duration)(int)duration, damp, ask.Settings, plate.ThicknessMm, holes.Count, Spacing(holes));
         return spot.Behind switch
         {
-            Behind.Timber => InTimber.Carries(asked, trace),
-            Behind.SteelStud or Behind.SteelLintel => InSteel.Carries(asked, trace),
-            Behind.Masonry or Behind.Aerated or Behind.Dab => InMasonry.Carries(asked, trace),
-            Behind.MasonryBehindGap => ThroughGap.Carries(asked, trace),
-            _ => InBoard.Carries(asked, SharedPerimeter(size, spot, holes), trace),
+            Behind.Timber => Supported.Timber(asked, trace),
+            Behind.SteelStud or Behind.SteelLintel => Supported.Steel(asked, trace),
+            Behind.Masonry or Behind.Aerated or Behind.Dab or Behind.MasonryBehindGap => Supported.Masonry(asked, trace),
+            _ => OnBoard.Carries(asked, trace),
         };
     }
 
-    /// <summary>
-    /// Fixings closer than their bearing width plus twice the thickness share one perimeter: the part of its own that each
-    /// keeps, from 1/n (all at one place) to 1.
-    /// </summary>
-    private static double SharedPerimeter(FixingSize size, Spot spot, IReadOnlyList<Point> holes)
+    /// <summary>The least of several mechanisms as one direction of a fixing; the reason when none is covered.</summary>
+    internal static (Carries Carries, Reason? Why) Least(IReadOnlyList<MechanismResult> results)
     {
-        double reach = size.BearingDiameterMm + 2 * spot.Face.Mean, least = 1;
-        foreach (var a in holes)
-        {
-            double share = 1;
-            foreach (var b in holes)
-            {
-                double apart = Math.Sqrt((a.X - b.X) * (a.X - b.X) + (a.Y - b.Y) * (a.Y - b.Y));
-                if (a != b && apart < reach) share += 1 - apart / reach;
-            }
-            least = Math.Min(least, 1 / share);
-        }
+        if (Mechanism.Governing(results) is not { } least) return (default, new Reason("not_covered", Said.Name(results[0].Design.Why!.Code)));
+        return (new(least.Design.Value, least.MeanN, least.Variation, least.Mechanism, least.BasisCode), null);
+    }
+
+    private static double Spacing(IReadOnlyList<Point> holes)
+    {
+        double least = AloneMm;
+        for (int i = 0; i < holes.Count; i++)
+            for (int j = i + 1; j < holes.Count; j++)
+                least = Math.Min(least, Math.Sqrt((holes[i].X - holes[j].X) * (holes[i].X - holes[j].X) + (holes[i].Y - holes[j].Y) * (holes[i].Y - holes[j].Y)));
         return least;
     }
 }
