@@ -14,7 +14,7 @@ public sealed record Asked(FixingSize Size, Spot Spot, Duration Duration, Dampne
     /// <summary>Core of a screw over its nominal diameter (assumed).</summary>
     public const double CoreShare = 0.68;
 
-    public double Core => Size.ScrewMm * CoreShare;
+    public double Core => Size.Kind.HoldsBy == HoldsBy.Sleeve ? Size.ScrewMm : Size.ScrewMm * CoreShare;
 }
 
 /// <summary>What one fixing carries: the least over its mechanisms, by what it is set into.</summary>
