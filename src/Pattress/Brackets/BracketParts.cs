@@ -56,7 +56,7 @@ public enum ContactStatus
 /// <param name="Contact">Sum of the pressure on the wall, N.</param>
 /// <param name="Area">Area in contact, mm².</param>
 /// <param name="PressureMax">Highest pressure, MPa.</param>
-/// <param name="Residual">Out-of-balance force and moment over the load, lengths in plate sizes.</param>
+/// <param name="Residual">Out-of-balance force and moment over the load or the sum of tensions, whichever is larger; lengths in plate sizes.</param>
 /// <param name="Evaluations">Times the energy's gradient was evaluated.</param>
 public readonly record struct ContactAnswer(
     ContactStatus Status, double U0, double U1, double U2,

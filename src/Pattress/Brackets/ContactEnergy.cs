@@ -30,6 +30,12 @@ internal ref struct ContactEnergy
     /// <summary>Area in contact at the last u.</summary>
     internal double Area;
 
+    /// <summary>Sum of the tensions at the last u.</summary>
+    internal double Pulled;
+
+    /// <summary>What is out of balance, over the load or the tensions, whichever is larger.</summary>
+    internal readonly double Residual => Gradient.Norm / Math.Max(1, Pulled);
+
     /// <summary>Sum of the pressure at the last u.</summary>
     internal double Contact;
 
@@ -41,6 +47,7 @@ internal ref struct ContactEnergy
         Second = default;
         AddFixings(u);
         double pulled = Gradient.A;
+        Pulled = Gradient.A + Load.A;
         Area = AddBed(u, Bed);
         if (CrushDepth < double.PositiveInfinity) AddBed(new Triple(u.A + CrushDepth, u.B, u.C), -Bed);
         Contact = pulled - Gradient.A;

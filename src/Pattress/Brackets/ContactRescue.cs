@@ -32,7 +32,7 @@ internal static class ContactRescue
     }
 
     private static bool Done(in ContactEnergy energy, in Triple u) =>
-        energy.Gradient.Norm <= ContactSolver.Promised && !energy.Blurred(u);
+        energy.Residual <= ContactSolver.Promised && !energy.Blurred(u);
 
     private static ContactStatus? Refusal(ref ContactEnergy energy, in Triple u) =>
         Mechanism.Lifts(energy) ? ContactStatus.Mechanism : energy.Yields(u) ? ContactStatus.Overloaded : null;

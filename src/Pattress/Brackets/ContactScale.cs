@@ -44,7 +44,7 @@ internal readonly record struct ContactScale(double Length, double Force, double
     /// <summary>The answer at reference + u, the energy being lifted by the reference.</summary>
     internal ContactAnswer Answer(ref ContactEnergy energy, in Triple reference, in Triple u, ContactStatus status, Span<double> tensions)
     {
-        double residual = energy.Gradient.Norm;
+        double residual = energy.Residual;
         if (status == ContactStatus.Balanced && !(residual <= ContactSolver.ResidualLimit)) status = ContactStatus.NotSolved;
         for (int i = 0; i < energy.Fixings.Length; i++) tensions[i] = energy.Tension(i, u) * Force;
         double u1 = (reference.B + u.B) * Depth / Length, u2 = (reference.C + u.C) * Depth / Length;
