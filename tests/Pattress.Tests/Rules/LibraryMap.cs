@@ -15,11 +15,12 @@ internal sealed partial class LibraryMap
 
     public IReadOnlyList<string> Files { get; }
 
-    /// <summary>The part a file belongs to: its folder, but Jobs in three (docs/decisions/0001-layout.md).</summary>
+    /// <summary>The part a file belongs to: its folder, but Jobs in three and the special functions of Trials apart (docs/decisions/0001-layout.md).</summary>
     public static string PartOf(string file)
     {
         string[] steps = file["src/Pattress/".Length..].Split('/');
         if (steps.Length == 1) return "Root";
+        if (steps is ["Trials", "Special", ..]) return "Functions";
         return steps[0] != "Jobs" ? steps[0] : PartOfJobs(steps);
     }
 
