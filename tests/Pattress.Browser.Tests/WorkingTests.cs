@@ -62,7 +62,7 @@ public class WorkingTests(Chromium chromium, PublishedApp app)
     {
         await using var visit = await Visit.To(chromium, app, "/wall/bay/edit", 360);
         string before = await visit.Ask("JobOnDesk");
-        var width = visit.Page.GetByLabel("Wide").First;
+        var width = visit.Page.Locator("label.field:has(> span:text-is('Wide')) input").First;
         await width.FillAsync("-5");
         await width.PressAsync("Enter");
         await Assertions.Expect(visit.Page.Locator(".wrong .says").First).ToContainTextAsync("A number from 100 mm to 50000 mm");
@@ -74,7 +74,7 @@ public class WorkingTests(Chromium chromium, PublishedApp app)
     {
         await using var visit = await Visit.To(chromium, app, "/wall/bay/edit", 360);
         string before = await visit.Ask("JobOnDesk");
-        var width = visit.Page.GetByLabel("Wide").First;
+        var width = visit.Page.Locator("label.field:has(> span:text-is('Wide')) input").First;
         // Narrower than where its window is.
         await width.FillAsync("1300");
         await width.PressAsync("Enter");
