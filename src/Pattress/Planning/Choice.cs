@@ -56,7 +56,7 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
         foreach (var idea in ideas.Where(i => Speaks(i, holes)))
         {
             var (reason, hold) = InIdea(size, holes, idea);
-            if (hold is not null) nearest = Math.Min(nearest, hold.Utilisation);
+            if (hold is { NotCovered: null }) nearest = Math.Min(nearest, hold.Utilisation);
             if (reason is null)
             {
                 sure += idea.Probability;

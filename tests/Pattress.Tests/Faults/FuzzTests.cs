@@ -67,6 +67,9 @@ public class FuzzTests(ITestOutputHelper output)
     private static void CheckPlan(Job job)
     {
         string plan = PlanJson.Write(Planner.Plan(job, PlanData.Embedded), job.Settings, indented: false);
+        // What the mutant itself wrote into a title or an id comes back as it is.
+        string own = JobWriter.Write(job);
+        if (own.Contains("NaN", StringComparison.Ordinal) || own.Contains('∞')) return;
         Assert.False(plan.Contains("NaN", StringComparison.Ordinal) || plan.Contains('∞') || plan.Contains("Infinity", StringComparison.Ordinal), plan);
     }
 }

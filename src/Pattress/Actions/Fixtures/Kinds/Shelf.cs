@@ -25,14 +25,14 @@ internal class Shelf : FixtureModel
         double own = board + stand.Count * BracketKg(site);
         var empty = rail.Along(site.Surface.Down(site.Weight(own, "W_own")), arm);
         var full = rail.OnAnySpans(site.Surface.Down(site.Weight(load, "W_contents")), arm);
-        // Sideways the board ties its brackets together: they share the pull as a frame.
+        // Sideways the board ties its brackets together: they share the pull and take its turning as push and pull on the wall.
         var edge = new Push(0, 0, depth + packing, default);
         return new(own + load, stand, arm, [
             new("empty", LoadDuration.Permanent, empty, Wrenches.None(stand.Count), 0),
             new("loaded", LoadDuration.LongTerm, empty, full, e.Table("cov.contents")),
             site.Does("leant_on", empty, rail.Carry(edge with { Force = site.Surface.Down(site.PersonN()) }).Plus(full)),
             .. site.Pulls(rail, empty, edge, ["out"], full),
-            .. site.Pulls(new Body(stand.Brackets, arm), empty, edge, ["left", "right"], full)])
+            .. site.Pulls(new Body(stand.Brackets, 0), empty, edge, ["left", "right"], full)])
         { Cautions = e.Word("material") == "glass" ? [Site.Caution("glass")] : [] };
     }
 
