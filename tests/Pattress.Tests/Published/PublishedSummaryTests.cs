@@ -1,7 +1,7 @@
 namespace Pattress.Tests.Published;
 
-/// <summary>No published value is left out silently: each is used by a table or listed with its reason.</summary>
-public class PublishedSummaryTests(ITestOutputHelper output)
+/// <summary>No published value is left out silently: each is used by a table or listed with its reason. The count is printed.</summary>
+public class PublishedSummaryTests
 {
     private static CsvTable Table(string path) => CsvTable.Parse(File.ReadAllText(path));
 
@@ -15,15 +15,13 @@ public class PublishedSummaryTests(ITestOutputHelper output)
         foreach (var section in Table(Path.Combine(PublishedRow.Folder, "all_ids.csv")).Rows.GroupBy(r => r["section"]))
         {
             var ids = section.Select(r => r["id"]).ToList();
-            output.WriteLine($"section {section.Key}: {ids.Count(used.Contains)} used, {ids.Count(i => !used.Contains(i) && unused.Contains(i))} unused with a reason, of {ids.Count}");
+            Console.WriteLine($"section {section.Key}: {ids.Count(used.Contains)} used, {ids.Count(i => !used.Contains(i) && unused.Contains(i))} unused with a reason, of {ids.Count}");
             missing.UnionWith(ids.Where(i => !used.Contains(i) && !unused.Contains(i)));
         }
         foreach (string file in Directory.GetFiles(PublishedRow.Folder, "unused_*.csv"))
-            foreach (var row in Table(file).Rows.Where(r => !used.Contains(r["id"]))) output.WriteLine($"  {row["id"]}: {row["reason"]}");
-        Assert.Empty(missing.Where(Enforced).ToList());
+            foreach (var row in Table(file).Rows.Where(r => !used.Contains(r["id"]))) Console.WriteLine($"  {row["id"]}: {row["reason"]}");
+        Assert.Empty(missing);
     }
-
-    private static bool Enforced(string id) => id[0] is >= 'E' and <= 'L';
 
     [Fact]
     public void Every_reason_says_something() => Assert.All(
