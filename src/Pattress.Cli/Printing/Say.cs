@@ -29,10 +29,15 @@ internal sealed record Say(Settings Settings)
         ? $"{Length(at.X)}, {Length(at.Y)}"
         : string.Create(CultureInfo.InvariantCulture, $"{at.X:0}, {at.Y:0}");
 
+    /// <summary>A bit by its id, kind and diameter: "10 mm masonry bit".</summary>
+    public string Bit(string id) => id.Split(' ') is [var kind, var mm] && double.TryParse(mm, NumberStyles.Float, CultureInfo.InvariantCulture, out double d)
+        ? $"{Length(d)} {Name("bit." + kind)} bit"
+        : Name(id);
+
     /// <summary>Bit, diameter and depth of a hole.</summary>
     public string Hole(HoleAnswer hole) => hole.Bit == "none" || hole.DiameterMm <= 0
         ? "no hole first"
-        : $"{Length(hole.DiameterMm)} {Name(hole.Bit)}, {Length(hole.DepthMm)} deep";
+        : $"{Length(hole.DiameterMm)} {Name("bit." + hole.Bit)} bit, {Length(hole.DepthMm)} deep";
 
     private static string Ended(string sentence) => sentence.EndsWith('.') ? sentence : sentence + ".";
 

@@ -19,7 +19,7 @@ internal sealed class WorkSheet(Sheet sheet, Say say)
         sheet.Heading("To buy");
         if (plan.Buy.Count == 0) { sheet.Paragraph("Nothing."); return; }
         var table = Columns.Of("What", ">Needed", ">In the van", ">Packs", ">Price");
-        foreach (var line in plan.Buy) table.Row(say.Name(line.Id), Number(line.Needed), Number(line.FromVan), Packs(line), say.Money(line.Price));
+        foreach (var line in plan.Buy) table.Row(line.Sort == "bit" ? say.Bit(line.Id) : say.Name(line.Id), Number(line.Needed), Number(line.FromVan), Packs(line), say.Money(line.Price));
         sheet.Write(table);
         sheet.Paragraph($"Together {say.Money(plan.BuyTotal)}");
     }

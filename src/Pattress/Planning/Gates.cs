@@ -40,7 +40,8 @@ public static class Gates
     {
         bool board = b.Ideas.Where(i => HouseRules.OnBoard(i.First.Behind)).Sum(i => i.Probability) > 0.5;
         if (board && ask.Class == ConsequenceClass.HoldsPerson) return new Reason("not_here_person");
-        if (board && (ask.Ceiling || ask.Class == ConsequenceClass.Overhead)) return new Reason("not_here_overhead");
+        if (board && ask.Ceiling) return new Reason("not_here_overhead");
+        if (board && ask.Class == ConsequenceClass.Overhead) return new Reason("not_here_above_people");
         return b.Picked is null ? b.Answer.Why : new Reason("no_support_here", Said.Percent(b.AnythingHolds), Said.Percent(ask.SureWanted));
     }
 
@@ -84,5 +85,5 @@ public static class Gates
     }
 
     private static CheckToDo Check(string kind, Fixture fixture, WallView wall, Reason why) =>
-        new(kind, wall.Wall.Id, null, [fixture.Id], why, CheckMinutes.Of(kind), 0, 1);
+        new(kind, wall.Wall.Id, null, [fixture.Id], why, CheckMinutes.Of(kind), 0, 0);
 }

@@ -16,7 +16,8 @@ public static class HouseRules
         if (ask.Removable && !size.Kind.Removable) return new Reason("not_removable");
         if (ask.Class == ConsequenceClass.HoldsPerson && board) return new Reason("board_never_carries_person");
         if (ask.Class == ConsequenceClass.HoldsPerson && !size.Kind.Person) return new Reason("too_weak_for_person");
-        if ((ask.Ceiling || ask.Class == ConsequenceClass.Overhead) && board) return new Reason("overhead_needs_support");
+        if (ask.Ceiling && board) return new Reason("overhead_needs_support");
+        if (ask.Class == ConsequenceClass.Overhead && board) return new Reason("above_people_needs_support");
         if (spot.Behind == Behind.LathVoid && size.Kind.Bit == "spear") return new Reason("lath_needs_core_drill");
         if (size.Kind.HoldsBy == HoldsBy.Friction && ask.Class != ConsequenceClass.Nuisance) return new Reason("only_for_trifles");
         return null;

@@ -13,7 +13,8 @@ public static class Remedies
     {
         var said = new List<Reason>();
         bool onBoard = b.Ideas.Any(i => HouseRules.OnBoard(i.First.Behind));
-        foreach (var (x, p) in wall.BetterPlaces(b.Actions.At.X).Take(1))
+        double here = b.Ideas.Where(i => i.IntoSupport).Sum(i => i.Probability);
+        foreach (var (x, p) in wall.BetterPlaces(b.Actions.At.X).Where(place => place.Probability > here + 0.05).Take(1))
             said.Add(new Reason("remedy_move", Said.Length(Math.Abs(x - b.Actions.At.X)), Said.Length(x), Said.Percent(p)));
         if (ask.Ceiling) said.Add(new Reason("remedy_joist"));
         else if (onBoard) said.AddRange([new Reason("remedy_batten"), new Reason("remedy_noggin")]);
