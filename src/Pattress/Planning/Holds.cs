@@ -4,6 +4,7 @@ using Pattress.Jobs;
 using Pattress.Planning.Resisting;
 using Pattress.Trials.Installations;
 using Pattress.Working;
+using static System.Math;
 
 namespace Pattress.Planning;
 
@@ -58,11 +59,16 @@ public static class Holds
         double mean = fixing > 0 ? (pulled ? tension : shear) : 0, ratio = main.MeanN / main.DesignN;
         double resistance = fixing > 0 ? mean / fixing * ratio : main.MeanN, action = mean * forces.MeanShare;
         return new(
-            Math.Max(fixing, Math.Max(toe, bending)), bending > Math.Max(fixing, toe) ? "board_flexure" : toe > fixing ? "toe" : main.Mechanism, main.Basis, forces.Case.Code,
+            Math.Max(fixing, Math.Max(toe, bending)), bending > Math.Max(fixing, toe) ? "board_flexure" : toe > fixing ? "toe" : main.Mechanism, Weaker(carries.Pull.Basis, carries.Shear.Basis), forces.Case.Code,
             [.. holes.Select((h, i) => new FixingForce(h, forces.Tension[i], forces.Shear[i]))], forces.ToeMpa, toe,
             resistance, main.Cov, action, forces.ActionCov,
             action > 0 ? BracketFailure.Probability(resistance, main.Cov, action, forces.ActionCov) : 0, ratio, null);
     }
+
+    private static readonly string[] Bases = ["rule", "trial", "mechanics", "assumed"];
+
+    /// <summary>A fixing that is pulled and sheared rests on the weaker of the two bases.</summary>
+    private static string Weaker(string a, string b) => Array.IndexOf(Bases, a) >= Array.IndexOf(Bases, b) ? a : b;
 
     private static Hold Nothing(CaseForces forces, Reason why) =>
         new(0, "not_covered", "none", forces.Case.Code, [], forces.ToeMpa, 0, 0, 0, 0, 0, 1, 0, why);
@@ -73,7 +79,7 @@ public static class Holds
     private static double Interact(FixingCarries c, double T_Ed, double V_Ed, Trace? trace)
     {
         double T_Rd = c.Pull.DesignN, V_Rd = c.Shear.DesignN, a = c.Exponent;
-        return trace.Step("u", Math.Pow(Math.Pow(T_Ed / T_Rd, a) + Math.Pow(V_Ed / V_Rd, a), 1 / a), "", Clause,
+        return trace.Step("u", Pow(Pow(T_Ed / T_Rd, a) + Pow(V_Ed / V_Rd, a), 1 / a), "", Clause,
             [In.Of(T_Ed), In.Of(T_Rd), In.Of(V_Ed), In.Of(V_Rd), In.Of(a)]);
     }
 

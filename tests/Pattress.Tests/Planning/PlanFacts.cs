@@ -3,6 +3,7 @@ using Pattress.Fixings;
 using Pattress.Jobs;
 using Pattress.Planning;
 using Pattress.Planning.Resisting;
+using Pattress.Working;
 
 namespace Pattress.Tests.Planning;
 
@@ -56,6 +57,15 @@ public class PlanFacts
         var plan = Planner.Plan(DemoHouse.Read(name), PlanData.Embedded);
         Assert.All(plan.Items.Where(i => i.Verdict != Verdict.Ready), i => Assert.NotEmpty(i.Remedies));
         Assert.All(plan.Items.Where(i => i.Verdict == Verdict.CheckFirst), i => Assert.Contains(plan.Checks, c => c.Items.Contains(i.Id)));
+    }
+
+    /// <summary>The guard: a printed formula, evaluated from its printed inputs, gives the printed result.</summary>
+    [Theory, MemberData(nameof(Samples))]
+    public void Every_printed_formula_of_a_plan_gives_its_printed_result(string name)
+    {
+        var steps = Planner.Plan(DemoHouse.Read(name), PlanData.Embedded).Items.SelectMany(i => i.Brackets).SelectMany(b => b.Working).ToList();
+        Assert.NotEmpty(steps);
+        Assert.All(steps.Where(s => s.Inputs.Count > 0), s => Assert.Equal(s.Value, FormulaReader.Evaluate(s.Formula, s.Inputs), 1e-9 * Math.Max(1, Math.Abs(s.Value))));
     }
 
     [Fact]
