@@ -2,6 +2,7 @@ using Pattress.Actions.Beams;
 using Pattress.Brackets;
 using Pattress.Jobs;
 using Pattress.Jobs.Locate;
+using Pattress.Jobs.WallFile;
 using Pattress.Trials.Documents;
 
 namespace Pattress.Server;
@@ -18,6 +19,15 @@ public static class Questions
     /// <summary>JSON Schema of the job document.</summary>
     public static string Schema => JobSchema.Text;
 
+    /// <summary>JSON Schema of a document by its name: <c>job</c>, <c>wall</c> or <c>locate</c>.</summary>
+    public static Reply SchemaOf(string document) => document switch
+    {
+        "job" => Reply.Of(JobSchema.Text),
+        "wall" => Reply.Of(WallDocument.Schema),
+        "locate" => Reply.Of(LocateDocument.Schema),
+        _ => Reply.Refused([new Problem("unknown_word", "schema", document, "job, wall, locate")]),
+    };
+
     /// <summary>The plan of a job document.</summary>
     public static Reply Plan(string json, CancellationToken stop) =>
         Reply.Of(Planned.Of(json, stop), planned => PlanJson.Write(planned.Plan, planned.Settings));
@@ -26,7 +36,10 @@ public static class Questions
     public static Reply Buy(string json, CancellationToken stop) => Reply.Of(Planned.Of(json, stop), BuyingList.Json);
 
     /// <summary>Where the supports are along one line.</summary>
-    public static Reply Locate(string json) => Reply.Of(LocateDocument.Answer(json), answer => answer);
+    public static Reply Locate(string json, bool explain) => Reply.Of(LocateDocument.Answer(json, explain), answer => answer);
+
+    /// <summary>What a wall is, and what to check next.</summary>
+    public static Reply Wall(string json, bool explain) => Reply.Of(WallDocument.Answer(json, explain), answer => answer);
 
     /// <summary>Forces on the fixings of one bracket.</summary>
     public static Reply Bracket(string json) => Reply.Of(BracketDocument.Answer(json), report => BracketDocument.Json(report));

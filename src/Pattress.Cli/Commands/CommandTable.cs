@@ -1,3 +1,4 @@
+using Pattress.Cli.Printing;
 using Pattress.Server;
 
 namespace Pattress.Cli.Commands;
@@ -5,19 +6,20 @@ namespace Pattress.Cli.Commands;
 /// <summary>Every command there is, in the order of the help.</summary>
 internal static class CommandTable
 {
-    private const string Json = "--json", Batch = "--batch", Working = "--working";
+    private const string Json = "--json", Batch = "--batch", Working = "--working", Explained = "--explain";
 
     public static IReadOnlyList<Command> All { get; } =
     [
         Command.Of("plan", "JOB", "verdicts, fixings, holes, buying, checks", 1, 1, [Json, Batch, Working], PlanCommands.Plan),
         Command.Of("buy", "JOB", "the buying list alone", 1, 1, [Json, Batch], PlanCommands.Buy),
-        Ask("locate", "SCAN", "where the supports are along one line", Questions.Locate),
+        Explain("wall", "FILE", "what a wall is, and what to check next", Questions.Wall, WallSheet.Text),
+        Explain("locate", "SCAN", "where the supports are along one line", Questions.Locate, DocumentSheet.Text),
         Ask("bracket", "FILE", "forces on the fixings of one bracket", Questions.Bracket),
         Ask("beam", "FILE", "reactions of a rail on brackets", Questions.Beam),
         Command.Of("rules", "[TEXT]", "every published rule in the program", 0, 20, [Json], RuleCommands.List),
         Command.Of("rule", "ID name=value...", "one rule, with its working", 1, 60, [Json], RuleCommands.One),
         Command.Of("trial", "CSV", "statistics of pull tests", 1, 1, [Json], call => Answering.Document(call, Questions.Trial)),
-        Command.Of("schema", "", "the JSON Schema of the job document", 0, 0, [Json], Schema),
+        Command.Of("schema", "[job|wall|locate]", "the JSON Schema of a document", 0, 1, [Json], Schema),
         new("serve", "", "the app on " + ServerOptions.LoopbackUrl, 0, 0, [], Serve),
     ];
 
@@ -26,11 +28,12 @@ internal static class CommandTable
     private static Command Ask(string name, string takes, string says, Func<string, Reply> ask) =>
         Command.Of(name, takes, says, 1, 1, [Json, Batch], call => Answering.Document(call, ask));
 
-    private static int Schema(Call call)
-    {
-        call.Terminal.Out.Write(Questions.Schema.TrimEnd('\n') + "\n");
-        return ExitCode.Answered;
-    }
+    private static Command Explain(string name, string takes, string says, Func<string, bool, Reply> ask, Func<string, Terminal, string> show) =>
+        Command.Of(name, takes, says, 1, 1, [Json, Batch, Explained], call =>
+            Answering.Document(call, json => ask(json, call.Arguments.Has(Explained)), json => show(json, call.Terminal)));
+
+    private static int Schema(Call call) =>
+        Answering.Finish(call, Questions.SchemaOf(call.Arguments.Values.Count > 0 ? call.Arguments.Values[0] : "job"), json => json.TrimEnd('\n') + "\n");
 
     private static Task<int> Serve(Call call) =>
         ServerProgram.Run(ServerOptions.FromSurroundings(), call.Terminal.Out, call.Terminal.Error, call.Stop);

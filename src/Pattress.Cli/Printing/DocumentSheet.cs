@@ -19,7 +19,8 @@ internal sealed class DocumentSheet(Sheet sheet)
 
     private void Write(JsonElement root)
     {
-        foreach (var field in root.EnumerateObject()) Write(field.Name, field.Value);
+        bool said = root.TryGetProperty("why", out _);
+        foreach (var field in root.EnumerateObject().Where(f => !said || f.Name != "code")) Write(field.Name, field.Value);
     }
 
     private void Write(string name, JsonElement value)

@@ -8,16 +8,17 @@ internal static class Endpoints
 {
     /// <summary>What there is, as a refusal says it.</summary>
     public const string Addresses =
-        "POST /api/plan, POST /api/buy, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
+        "POST /api/plan, POST /api/buy, POST /api/wall, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
 
     public static void Map(WebApplication app)
     {
-        app.MapGet("/api/schema", () => Json(Questions.Schema, "application/schema+json"));
+        app.MapGet("/api/schema", (string? document) => Schema(Questions.SchemaOf(document ?? "job")));
         app.MapGet("/api/demo", () => Json(Questions.DemoJob));
         app.MapGet("/api/demo/plan", (CancellationToken stop) => Answer(Questions.Plan(Questions.DemoJob, stop)));
         Ask(app, "/api/plan", Questions.Plan);
         Ask(app, "/api/buy", Questions.Buy);
-        Ask(app, "/api/locate", (json, _) => Questions.Locate(json));
+        Explain(app, "/api/wall", Questions.Wall);
+        Explain(app, "/api/locate", Questions.Locate);
         Ask(app, "/api/bracket", (json, _) => Questions.Bracket(json));
         Ask(app, "/api/beam", (json, _) => Questions.Beam(json));
         Ask(app, "/api/trial", (csv, _) => Questions.Trial(csv));
@@ -32,6 +33,16 @@ internal static class Endpoints
             var text = await Bodies.Read(request, stop);
             return Answer(text.Value is { } body ? ask(body, stop) : Reply.Refused(text.Problems));
         });
+
+    /// <summary>With <c>?explain=yes</c> each reading says what it moved.</summary>
+    private static void Explain(WebApplication app, string address, Func<string, bool, Reply> ask) =>
+        app.MapPost(address, async (HttpRequest request, string? explain, CancellationToken stop) =>
+        {
+            var text = await Bodies.Read(request, stop);
+            return Answer(text.Value is { } body ? ask(body, explain == "yes") : Reply.Refused(text.Problems));
+        });
+
+    private static IResult Schema(Reply reply) => reply.Ending == Ending.Answered ? Json(reply.Json, "application/schema+json") : Answer(reply);
 
     /// <summary>A reply as HTTP: 200, 400 with problem details, or 422 with the document that says what is not covered.</summary>
     public static IResult Answer(Reply reply) => reply.Ending switch

@@ -9,7 +9,7 @@ internal static class JobBuilder
     public static Job Build(Entry document) => new()
     {
         Title = document.TextOr("title", ""),
-        Settings = document["settings"] is { } settings ? SettingsOf(settings) : new Settings(),
+        Settings = SettingsOf(document),
         Walls = All(document, "walls", WallBuilder.Build),
         Fixtures = All(document, "fixtures", FixtureOf),
         Stock = All(document, "stock", s => new StockItem(s.TextOf("fixing"), (int)s.NumberOf("count"))),
@@ -19,8 +19,10 @@ internal static class JobBuilder
 
     internal static bool IsYes(Entry entry, string name) => entry.TextOr(name, "no") == "yes";
 
-    private static Settings SettingsOf(Entry entry)
+    /// <summary>The settings of a document; the usual ones where it has none.</summary>
+    internal static Settings SettingsOf(Entry document)
     {
+        if (document["settings"] is not { } entry) return new Settings();
         var usual = new Settings();
         var factors = entry["partial_factors"];
         var house = entry["house"];

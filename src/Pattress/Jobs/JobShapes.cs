@@ -18,12 +18,15 @@ internal static class JobShapes
 
     private static readonly Field Id = Field.Required("id", new IdShape(), "Unique in the job.");
 
+    /// <summary>One wall.</summary>
+    internal static ObjectShape OneWall { get; } = Wall();
+
     /// <summary>The whole document.</summary>
     public static ObjectShape Document { get; } = new(
         Field.Required("pattress_job", new IntegerShape(Job.Version, Job.Version), "Version of the document."),
         Field.Optional("title", new TextShape(200)),
         Field.Optional("settings", SettingsShapes.Settings),
-        Field.Required("walls", new ListShape(Wall(), 0, MostWalls)),
+        Field.Required("walls", new ListShape(OneWall, 0, MostWalls)),
         Field.Required("fixtures", new ListShape(FixtureShapes.Fixture, 0, MostFixtures), "What shall hang."),
         Field.Optional("stock", new ListShape(Stock(), 0, MostStock), "What is in the van."));
 

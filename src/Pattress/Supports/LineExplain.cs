@@ -2,7 +2,8 @@ namespace Pattress.Supports;
 
 /// <summary>How much one reading moved the answer.</summary>
 /// <param name="LogOdds">Log odds of meeting a support at the best place (mean over the zones; without zones the surest support), with the reading less without it.</param>
-public sealed record LineInfluence(string Reading, double LogOdds);
+/// <param name="AtMm">That place (the first of several); <paramref name="Without"/> the chance there without the reading, <paramref name="With"/> with it (of several places by their mean log odds).</param>
+public sealed record LineInfluence(string Reading, double LogOdds, double AtMm, double Without, double With);
 
 /// <summary>Leaves out one reading after another to see what each moved.</summary>
 internal static class LineExplain
@@ -25,8 +26,43 @@ internal static class LineExplain
     private static LineInfluence Without(LineReader reader, LineScan scan, LineReading reading, LineRates rates, LinePriors priors, double[] places, double now)
     {
         var belief = reader.Read(scan with { Readings = [.. scan.Readings.Where(r => r.Id != reading.Id)] }, rates, priors);
-        return new(reading.Id, now - places.Average(p => LogOdds(belief.HitAt(p))));
+        double without = places.Average(p => LogOdds(belief.HitAt(p)));
+        return new(reading.Id, now - without, places[0], Chance(without), Chance(now));
     }
+
+    /// <summary>A support this near a reading is the one that it speaks of, mm.</summary>
+    private const double NearMm = 60;
+
+    /// <summary>What each reading moved where it was taken: at the surest support near it, or at its own place where none is near.</summary>
+    public static IReadOnlyList<LineInfluence> Near(LineScan scan, LineRates rates, LinePriors priors)
+    {
+        var reader = new LineReader();
+        var bare = scan with { Zones = [] };
+        var all = reader.Read(bare, rates, priors);
+        return [.. scan.Readings.Take(Most).Select(r => (Reading: r, At: Place(r, all)))
+            .Select(p => Without(reader, bare, p.Reading, rates, priors, [p.At], LogOdds(all.HitAt(p.At))))
+            .OrderByDescending(i => Math.Abs(i.LogOdds)).ThenBy(i => i.Reading, StringComparer.Ordinal)];
+    }
+
+    private static double Place(LineReading reading, SupportBelief all)
+    {
+        var (from, to) = Stretch(reading);
+        var near = all.Supports.Where(s => s.CentreMm >= from - NearMm && s.CentreMm <= to + NearMm).OrderByDescending(s => s.Probability).FirstOrDefault();
+        return near is null ? Math.Clamp((from + to) / 2, 0, all.StepMm * (all.Hit.Count - 1)) : near.CentreMm;
+    }
+
+    private static (double From, double To) Stretch(LineReading reading) => reading switch
+    {
+        Tap t => (t.AtMm, t.AtMm),
+        ThinHole h => (h.AtMm, h.AtMm),
+        SweepAlong a => (a.AtMm, a.AtMm),
+        DetectorSignal d => (d.AtMm, d.AtMm),
+        MagnetSweep { HitsMm.Count: > 0 } m => (m.HitsMm.Min(), m.HitsMm.Max()),
+        MagnetSweep m => (Math.Min(m.FromMm, m.ToMm) + NearMm, Math.Max(m.FromMm, m.ToMm) - NearMm),
+        _ => (0, 0),
+    };
+
+    private static double Chance(double logOdds) => 1 / (1 + Math.Exp(-logOdds));
 
     private static double LogOdds(double p)
     {

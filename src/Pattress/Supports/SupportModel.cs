@@ -28,4 +28,8 @@ public static class SupportModel
     /// <summary>Which readings moved the answer, and by how much, greatest first.</summary>
     public static IReadOnlyList<LineInfluence> Explain(LineScan scan, LineRates? rates = null, LinePriors? priors = null) =>
         LineExplain.Of(scan, rates ?? LineRates.Default, priors ?? LinePriors.Default);
+
+    /// <summary>What each reading moved where it was taken, greatest first; one inference a reading.</summary>
+    public static IReadOnlyList<LineInfluence> ExplainNear(LineScan scan, LineRates? rates = null, LinePriors? priors = null) =>
+        LineExplain.Near(scan, rates ?? LineRates.Default, priors ?? LinePriors.Default);
 }

@@ -21,6 +21,29 @@ public static class HouseModel
         return beliefs;
     }
 
+    /// <summary>
+    /// Which readings of one wall moved what it is believed to be, all walls known: log odds of its likeliest family with each
+    /// reading less without it, greatest first. Readings beyond the first <see cref="MostExplained"/> are left out.
+    /// </summary>
+    public static IReadOnlyList<ReadingInfluence> Explain(IReadOnlyList<WallEvidence> walls, string wallId, WallRates? rates = null)
+    {
+        var use = rates ?? WallRates.Default;
+        int at = walls.Select((w, i) => (w, i)).First(x => x.w.WallId == wallId).i;
+        int[] group = [.. Enumerable.Range(0, walls.Count).Where(i => walls[i].Kind == walls[at].Kind && Role(walls[i]) == Role(walls[at]))];
+        WallPosterior[] all = [.. walls.Select((w, i) => group.Contains(i) ? new WallPosterior(w, use) : null!)];
+        double[][] factors = group.Length == 1 ? [] : [.. group.Select(i => Factors(all[i], use))];
+        int own = Array.IndexOf(group, at);
+        WallBelief Believe(WallEvidence e)
+        {
+            all[at] = new(e, use);
+            return group.Length == 1 ? all[at].Belief(all[at].Prior) : One(group, own, walls, all, factors, use);
+        }
+        return WallExplain.Of(walls[at], Believe);
+    }
+
+    /// <summary>Most readings that are explained, one inference each.</summary>
+    public const int MostExplained = WallExplain.Most;
+
     /// <summary>Partitions, walls to the outside and to a neighbour are of different kinds.</summary>
     private static string Role(WallEvidence e) => e.OtherSide is "outside" or "neighbour" ? e.OtherSide : "room";
 

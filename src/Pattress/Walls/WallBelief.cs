@@ -8,7 +8,8 @@ public sealed record BuildUpBelief(BuildUp BuildUp, double Probability, Spread B
 
 /// <summary>How much a reading moved the answer.</summary>
 /// <param name="LogOdds">Natural log odds of the likeliest family with the reading less without it.</param>
-public sealed record ReadingInfluence(string Reading, double LogOdds);
+/// <param name="Family">That family; <paramref name="Without"/> its probability without the reading, <paramref name="With"/> with it.</param>
+public sealed record ReadingInfluence(string Reading, double LogOdds, string Family, double Without, double With);
 
 /// <summary>A contradiction, with the readings concerned.</summary>
 public sealed record WallContradiction(Reason What, IReadOnlyList<string> Readings);

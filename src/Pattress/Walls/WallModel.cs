@@ -17,21 +17,6 @@ public static class WallModel
     /// Which readings moved the answer, and by how much: log odds of the likeliest family with each reading less without it,
     /// greatest first.
     /// </summary>
-    public static IReadOnlyList<ReadingInfluence> Explain(WallEvidence evidence, WallRates? rates = null)
-    {
-        var belief = Infer(evidence, rates);
-        string family = belief.BestFamily.Family;
-        double odds = LogOdds(belief.Family(family));
-        return [.. evidence.Readings.Select(r => new ReadingInfluence(r.Id, odds - LogOdds(Without(evidence, r, rates).Family(family))))
-            .OrderByDescending(i => Math.Abs(i.LogOdds)).ThenBy(i => i.Reading, StringComparer.Ordinal)];
-    }
-
-    private static WallBelief Without(WallEvidence e, WallReading reading, WallRates? rates) =>
-        Infer(e with { Readings = [.. e.Readings.Where(r => r.Id != reading.Id)] }, rates);
-
-    private static double LogOdds(double p)
-    {
-        double kept = Math.Clamp(p, 1e-12, 1 - 1e-12);
-        return Math.Log(kept / (1 - kept));
-    }
+    public static IReadOnlyList<ReadingInfluence> Explain(WallEvidence evidence, WallRates? rates = null) =>
+        WallExplain.Of(evidence, e => Infer(e, rates));
 }

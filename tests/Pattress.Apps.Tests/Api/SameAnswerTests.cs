@@ -10,6 +10,9 @@ public class SameAnswerTests(ServerFixture server) : IClassFixture<ServerFixture
     [InlineData("plan", "masonry-house.job.json")]
     [InlineData("plan", "rented-flat.job.json")]
     [InlineData("buy", "demo-house.job.json")]
+    [InlineData("wall", "demo-house.job.json")]
+    [InlineData("wall", "landing.wall.json")]
+    [InlineData("locate", "landing.scan.json")]
     public async Task A_sample_is_answered_alike(string question, string sample)
     {
         string file = Path.Combine(Samples.Root, "samples", sample);
@@ -17,6 +20,22 @@ public class SameAnswerTests(ServerFixture server) : IClassFixture<ServerFixture
         Assert.Equal(200, (int)answer.StatusCode);
         Assert.Equal((await Ran.Pattress(question, file, "--json")).Out.Trim(), (await answer.Content.ReadAsStringAsync()).Trim());
     }
+
+    [Theory]
+    [InlineData("wall", "landing.wall.json")]
+    [InlineData("locate", "landing.scan.json")]
+    public async Task Explained_it_is_answered_alike(string question, string sample)
+    {
+        string file = Path.Combine(Samples.Root, "samples", sample);
+        using var answer = await server.Client.PostAsync($"/api/{question}?explain=yes", ApiTests.Body(await File.ReadAllTextAsync(file)));
+        Assert.Equal((await Ran.Pattress(question, file, "--json", "--explain")).Out.Trim(), (await answer.Content.ReadAsStringAsync()).Trim());
+    }
+
+    [Theory]
+    [InlineData("wall")]
+    [InlineData("locate")]
+    public async Task A_schema_is_the_command_lines(string document) =>
+        Assert.Equal((await Ran.Pattress("schema", document)).Out.Trim(), (await server.Client.GetStringAsync($"/api/schema?document={document}")).Trim());
 
     [Fact]
     public async Task The_demo_plan_is_the_plan_of_the_demo_house() =>
@@ -26,6 +45,7 @@ public class SameAnswerTests(ServerFixture server) : IClassFixture<ServerFixture
     [InlineData("/api/plan", "{\"pattress_job\":1,\"nonsense\":2}", "unknown_field")]
     [InlineData("/api/plan", "{", "not_json")]
     [InlineData("/api/locate", "{", "not_json")]
+    [InlineData("/api/wall", "{\"nonsense\":2}", "unknown_field")]
     [InlineData("/api/bracket", "{", "not_json")]
     [InlineData("/api/beam", "{", "not_json")]
     public async Task Bad_input_is_refused_with_every_problem(string address, string body, string code)

@@ -13,4 +13,12 @@ internal static class JobChecks
         FixtureChecks.Run(job, problems);
         StockChecks.Run(job, problems);
     }
+
+    /// <summary>The checks of walls that stand outside a job: ids, places, readings.</summary>
+    public static void OfWalls(IEnumerable<Entry> walls, ProblemList problems)
+    {
+        List<Entry> all = [.. walls];
+        IdChecks.Run(all, [], problems);
+        foreach (var wall in all) WallChecks.Run(wall, problems);
+    }
 }

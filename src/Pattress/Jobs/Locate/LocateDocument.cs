@@ -1,5 +1,7 @@
 using System.Text.Json;
+using Pattress.Jobs.Doors;
 using Pattress.Jobs.Text;
+using Pattress.Jobs.WallFile;
 using Pattress.Supports;
 
 namespace Pattress.Jobs.Locate;
@@ -7,6 +9,10 @@ namespace Pattress.Jobs.Locate;
 /// <summary>The documents of <c>pattress locate</c>: a scan in, where the supports are out.</summary>
 public static class LocateDocument
 {
+    /// <summary>JSON Schema of the scan, draft 2020-12.</summary>
+    public static string Schema { get; } = SchemaText.Of(LocateShapes.Scan, "Pattress scan",
+        "What was heard, felt and found along the lines of one wall or ceiling. Positions are measured along the line from its left end.");
+
     /// <summary>Reads a scan strictly; every problem is reported at once.</summary>
     public static Outcome<LineScan> Read(string json) => LocateReader.Read(json);
 
@@ -31,7 +37,7 @@ public static class LocateDocument
         Number(json, "probability_dabs", belief.DabProbability);
         json.WriteObjects("contradictions", belief.Contradictions, Contradiction);
         json.WriteObjects("assumptions", [new Reason("assumed_rates")], Reason);
-        json.WriteSome("readings", influences, (j, i) => { j.WriteString("id", i.Reading); Number(j, "log_odds", i.LogOdds); });
+        json.WriteSome("readings", influences, Influence);
         json.WriteEndObject();
     }, indented);
 
@@ -73,6 +79,16 @@ public static class LocateDocument
         Number(json, "after", next.After);
         Number(json, "minutes", next.Minutes);
         json.WriteEndObject();
+    }
+
+    private static void Influence(Utf8JsonWriter json, LineInfluence i)
+    {
+        json.WriteString("id", i.Reading);
+        Number(json, "log_odds", i.LogOdds);
+        Number(json, "at_mm", i.AtMm);
+        Number(json, "without", i.Without);
+        Number(json, "with", i.With);
+        Reason(json, ChangeWords.OfSupport(i));
     }
 
     private static void Contradiction(Utf8JsonWriter json, LineContradiction c)

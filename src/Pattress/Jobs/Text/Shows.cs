@@ -65,7 +65,8 @@ public static class Shows
     /// <summary>Three figures, without trailing noughts.</summary>
     public static string ThreeFigures(double number)
     {
-        if (number == 0 || Math.Abs(number) is < 1e-6 or >= 1e9) return Number(number, "0.##E+0");
+        if (number == 0) return "0";
+        if (Math.Abs(number) is < 1e-6 or >= 1e9) return Number(number, "0.##E+0");
         int decimals = Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Abs(number))), 0, 9);
         return Number(Math.Round(number, decimals, MidpointRounding.AwayFromZero), "#,0.#########");
     }

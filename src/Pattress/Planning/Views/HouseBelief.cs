@@ -20,6 +20,12 @@ public sealed class HouseBelief
         foreach (var wall in job.Walls) _zones[wall.Id] = WallModel.InferZones(_evidence[wall.Id]).Zones;
     }
 
+    /// <summary>What the wall is believed to be away from its zones, its contradictions and what the house moved.</summary>
+    public WallBelief Of(string wall) => _walls[wall];
+
+    /// <summary>Which of its readings moved what the wall is believed to be, greatest first. One inference a reading: only where it is asked for.</summary>
+    public IReadOnlyList<ReadingInfluence> Explain(string wall) => HouseModel.Explain([.. _evidence.Values.Select(Plain)], wall);
+
     /// <summary>The wall away from its zones.</summary>
     public IReadOnlyList<Believed> Whole(string wall) => [.. _walls[wall].BuildUps.Select(b => Of(b, b.Probability))];
 

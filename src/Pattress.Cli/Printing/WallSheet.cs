@@ -1,0 +1,75 @@
+using System.Globalization;
+using System.Text.Json;
+
+namespace Pattress.Cli.Printing;
+
+/// <summary>The answer of <c>pattress wall</c> as text: what each wall is, its supports, what to do next, what each reading changed.</summary>
+internal sealed class WallSheet(Sheet sheet)
+{
+    /// <summary>Build-ups below this stand in the JSON only.</summary>
+    private const double Least = 0.01;
+
+    /// <summary>Supports less sure than this stand in the JSON only.</summary>
+    private const double LeastSupport = 0.3;
+
+    /// <summary>The text of the document.</summary>
+    public static string Text(string json, Terminal terminal)
+    {
+        using var document = JsonDocument.Parse(json);
+        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        var root = document.RootElement;
+        foreach (var wall in root.TryGetProperty("walls", out var walls) ? walls.EnumerateArray().ToList() : [root]) new WallSheet(sheet).Write(wall);
+        return sheet.ToString();
+    }
+
+    private void Write(JsonElement wall)
+    {
+        string name = wall.GetProperty("name").GetString()!;
+        sheet.Heading(name.Length > 0 ? name : wall.GetProperty("id").GetString()!);
+        sheet.Paragraph(Why(wall));
+        WriteBuildUps(wall.GetProperty("build_ups"));
+        WriteSupports(wall.GetProperty("supports"));
+        WriteNext(wall.GetProperty("next"));
+        if (wall.TryGetProperty("from_house", out var house)) sheet.Item("House:", Why(house));
+        foreach (var c in wall.GetProperty("contradictions").EnumerateArray()) sheet.Item("Does not go together:", Why(c));
+        if (wall.TryGetProperty("readings", out var readings)) WriteReadings(readings);
+        foreach (var note in wall.GetProperty("cautions").EnumerateArray().Concat(wall.GetProperty("assumptions").EnumerateArray())) sheet.Item("-", Why(note));
+    }
+
+    private void WriteBuildUps(JsonElement buildUps)
+    {
+        var table = Columns.Of("Build-up", ">Chance", ">Board, mm", ">Void, mm");
+        foreach (var b in buildUps.EnumerateArray().Where(b => Number(b, "probability") >= Least))
+            table.Row(b.GetProperty("name").GetString()!, Percent(Number(b, "probability")), Spread(b, "board"), Number(b, "void_mm") > 0 ? Spread(b, "void") : "-");
+        sheet.Write(table);
+    }
+
+    private void WriteSupports(JsonElement supports)
+    {
+        var shown = supports.EnumerateArray().Where(s => Number(s, "probability") >= LeastSupport).ToList();
+        if (shown.Count == 0) return;
+        sheet.Item("Supports, if it has any, at:", string.Join(", ", shown.Select(s =>
+            string.Create(CultureInfo.InvariantCulture, $"{Number(s, "centre_mm"):0} ({Percent(Number(s, "probability"))})"))));
+    }
+
+    private void WriteNext(JsonElement next) => sheet.Item("Next:", Why(next));
+
+    private void WriteReadings(JsonElement readings)
+    {
+        sheet.Heading("What each reading changed");
+        foreach (var r in readings.EnumerateArray())
+            sheet.Item($"{r.GetProperty("id").GetString()} {LogOdds(r).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture)}",
+                string.Join(' ', r.GetProperty("changed").EnumerateArray().Select(Why)));
+    }
+
+    private static double LogOdds(JsonElement reading) => reading.TryGetProperty("log_odds", out var v) ? v.GetDouble() : 0;
+
+    private static string Why(JsonElement said) => said.GetProperty("why").GetString()!;
+
+    private static double Number(JsonElement of, string name) => of.GetProperty(name).GetDouble();
+
+    private static string Spread(JsonElement b, string what) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Number(b, what + "_mm"):0.0} ± {Number(b, what + "_sd_mm"):0.0}");
+
+    private static string Percent(double p) => p >= 0.995 ? "over 99 %" : string.Create(CultureInfo.InvariantCulture, $"{100 * p:0} %");
+}
