@@ -11,7 +11,7 @@ internal static class JobEdits
 
     /// <summary>Ids are unique in a job, whatever carries them.</summary>
     public static bool IsTaken(this Job job, string id) =>
-        job.Fixture(id) is not null || job.Walls.Any(w => w.Id == id || w.Openings.Any(o => o.Id == id) || w.Services.Any(s => s.Id == id)
+        job.Fixture(id) is not null || job.Trials.Any(t => t.Id == id) || job.Proofs.Any(p => p.Id == id) || job.Walls.Any(w => w.Id == id || w.Openings.Any(o => o.Id == id) || w.Services.Any(s => s.Id == id)
             || w.Zones.Any(z => z.Id == id) || w.OldHoles.Any(h => h.Id == id) || w.Readings.Any(r => r.Id == id) || w.StripChecks.Any(c => c.Id == id));
 
     public static Job With(this Job job, Wall wall) => job with { Walls = [.. job.Walls.Select(w => w.Id == wall.Id ? wall : w)] };

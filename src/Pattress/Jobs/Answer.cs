@@ -44,7 +44,23 @@ public sealed record BracketAnswer(
     string BuildUp, double BuildUpProbability, bool IntoSupport, string Basis, string? NextKind, decimal PriceEach,
     IReadOnlyList<HoleAnswer> Holes, IReadOnlyList<FixingForce> Forces, double ToePressureMpa, double ToeUtilisation, string LoadCase,
     IReadOnlyList<AlternativeAnswer> Alternatives, IReadOnlyList<RejectedAnswer> Rejected,
-    WallSection Section, IReadOnlyList<Step> Working, Reason Why, double MeanToPermitted, BracketPlate Plate);
+    WallSection Section, IReadOnlyList<Step> Working, Reason Why, double MeanToPermitted, BracketPlate Plate)
+{
+    /// <summary>What the chance of failure and the proof load are worked out from; null when no kind is feasible.</summary>
+    public BracketOdds? Odds { get; init; }
+}
+
+/// <summary>Resistance and action of a bracket's worst fixing along its load, and the characteristic load on the bracket.</summary>
+/// <param name="MeanResistanceN">Mean resistance (N).</param>
+/// <param name="ResistanceCov">Its coefficient of variation.</param>
+/// <param name="MeanActionN">Mean action (N); 0 when nothing acts.</param>
+/// <param name="ActionCov">Its coefficient of variation.</param>
+/// <param name="CharacteristicShare">Characteristic over design action of the governing load case.</param>
+/// <param name="DownN">Characteristic load downwards on the bracket (N), 0 or more.</param>
+/// <param name="OutN">Characteristic pull straight off the wall (N), 0 or more.</param>
+/// <param name="TurningNmm">Characteristic moment that pulls the top off the wall (Nmm), 0 or more.</param>
+public sealed record BracketOdds(
+    double MeanResistanceN, double ResistanceCov, double MeanActionN, double ActionCov, double CharacteristicShare, double DownN, double OutN, double TurningNmm);
 
 /// <summary>One hole to drill.</summary>
 /// <param name="Bit">Kind of bit: <c>masonry</c>, <c>wood</c>, <c>metal</c>, <c>core</c>, <c>spear</c>, or <c>none</c>.</param>

@@ -13,6 +13,8 @@ internal static class JobBuilder
         Walls = All(document, "walls", WallBuilder.Build),
         Fixtures = All(document, "fixtures", FixtureOf),
         Stock = All(document, "stock", s => new StockItem(s.TextOf("fixing"), (int)s.NumberOf("count"))),
+        Trials = All(document, "trials", TrialBuilder.Test),
+        Proofs = All(document, "proofs", TrialBuilder.Proof),
     };
 
     internal static IReadOnlyList<T> All<T>(Entry entry, string name, Func<Entry, T> build) => [.. entry.ItemsOf(name).Select(build)];

@@ -28,7 +28,9 @@ internal static class JobShapes
         Field.Optional("settings", SettingsShapes.Settings),
         Field.Required("walls", new ListShape(OneWall, 0, MostWalls)),
         Field.Required("fixtures", new ListShape(FixtureShapes.Fixture, 0, MostFixtures), "What shall hang."),
-        Field.Optional("stock", new ListShape(Stock(), 0, MostStock), "What is in the van."));
+        Field.Optional("stock", new ListShape(Stock(), 0, MostStock), "What is in the van."),
+        Field.Optional("trials", new ListShape(TrialShapes.Test, 0, TrialShapes.Most), "The user's own tests of fixings."),
+        Field.Optional("proofs", new ListShape(TrialShapes.Proof, 0, TrialShapes.Most), "Pulls on what hangs in this house."));
 
     private static ObjectShape Wall() => new(
         Id,

@@ -18,6 +18,8 @@ public static class JobWriter
         json.WriteObjects("walls", job.Walls, WallWriter.Write);
         json.WriteObjects("fixtures", job.Fixtures, WriteFixture);
         json.WriteSome("stock", job.Stock, WriteStock);
+        json.WriteSome("trials", job.Trials, TrialBuilder.Write);
+        json.WriteSome("proofs", job.Proofs, TrialBuilder.Write);
         json.WriteEndObject();
     });
 

@@ -1,6 +1,7 @@
 using Pattress.Actions;
 using Pattress.Fixings;
 using Pattress.Planning;
+using Pattress.Planning.Resisting;
 
 namespace Pattress.Jobs;
 
@@ -22,11 +23,12 @@ public static class Planner
     public static PlanAnswer Plan(Job job, PlanData data, CancellationToken cancel = default)
     {
         var house = HouseView.Of(job);
+        var trials = OwnTrials.Of(job.Trials, job.Proofs);
         var planned = new List<PlannedItem>();
         foreach (var fixture in job.Fixtures)
         {
             cancel.ThrowIfCancellationRequested();
-            planned.Add(ItemPlanner.Plan(fixture, house[fixture.Wall], job.Settings, data.Catalogue));
+            planned.Add(ProofGate.Apply(ItemPlanner.Plan(fixture, house[fixture.Wall], job.Settings, data.Catalogue, trials), job.Proofs));
         }
         return Gather(job, data, house, planned);
     }

@@ -36,7 +36,7 @@ public static class BracketPlanner
             hold?.ProbabilityOfFailure ?? 1, main.First.BuildUp, picked?.Sure ?? main.Probability, main.IntoSupport, hold?.Basis ?? "none",
             picked is null ? null : NextHole.After(picked.Size, picked.Spot!, catalogue.Sizes)?.Id, picked?.Size.Price ?? 0,
             picked is null ? [] : Holes(bracket, picked, main, wall), Placed(bracket, hold?.Forces ?? []), hold?.ToeMpa ?? 0, hold?.ToeUtilisation ?? 0, hold?.LoadCase ?? "none",
-            Alternatives(all, picked), Rejected(all), Section(main, picked), trace.Steps, Why(picked, shown, main, ask), hold?.MeanToPermitted ?? 0, bracket.Plate);
+            Alternatives(all, picked), Rejected(all), Section(main, picked), trace.Steps, Why(picked, shown, main, ask), hold?.MeanToPermitted ?? 0, bracket.Plate) { Odds = Odds.Of(bracket, hold) };
     }
 
     private static Hold Retraced(BracketActions bracket, Candidate picked, Ask ask, Trace trace)

@@ -115,7 +115,7 @@ public sealed class Forces(BracketActions bracket, bool toeStrip)
     }
 
     /// <summary>Size of a wrench: forces and moments on one scale, at a lever of 100 mm.</summary>
-    private static double Size(Wrench w) =>
+    internal static double Size(Wrench w) =>
         Math.Sqrt(w.N * w.N + w.Vx * w.Vx + w.Vy * w.Vy + (w.Mx * w.Mx + w.My * w.My + w.Tz * w.Tz) / 1e4);
 
     private static IEnumerable<Point> Outline(BracketPlate plate, bool strip)

@@ -28,4 +28,8 @@ public sealed record Idea(IReadOnlyList<Spot> Spots, double Probability, bool In
 /// <param name="TargetProbability">Greatest chance of failure over the life.</param>
 public sealed record Ask(
     Actions.ConsequenceClass Class, bool Removable, bool ToeStrip, bool Ceiling, Jobs.Settings Settings, string Moisture,
-    double SureWanted, double TargetProbability);
+    double SureWanted, double TargetProbability)
+{
+    /// <summary>The user's own tests.</summary>
+    public Resisting.OwnTrials Trials { get; init; } = Resisting.OwnTrials.None;
+}

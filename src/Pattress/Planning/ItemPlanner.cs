@@ -2,6 +2,7 @@ using Pattress.Actions;
 using Pattress.Actions.Fixtures;
 using Pattress.Fixings;
 using Pattress.Jobs;
+using Pattress.Planning.Resisting;
 using Pattress.Trials.Installations;
 
 namespace Pattress.Planning;
@@ -15,11 +16,11 @@ public static class ItemPlanner
     /// <summary>The same batch, the same damp, the same fitter: one factor on every resistance of an installation (assumed).</summary>
     public const double BatchCov = 0.10;
 
-    public static PlannedItem Plan(Fixture fixture, WallView wall, Settings settings, FixingCatalogue catalogue)
+    public static PlannedItem Plan(Fixture fixture, WallView wall, Settings settings, FixingCatalogue catalogue, OwnTrials? trials = null)
     {
         if (FixtureCatalogue.Find(fixture.What) is not { Refusal: null } kind) return Refused(fixture, FixtureCatalogue.Find(fixture.What)!);
         var actions = FixtureLoads.Of(fixture, wall.Wall, settings);
-        var ask = AskFor(fixture, wall, actions, settings);
+        var ask = AskFor(fixture, wall, actions, settings) with { Trials = trials ?? OwnTrials.None };
         var brackets = actions.Brackets.Select(b => BracketPlanner.Plan(b, wall.Ideas(b), ask, wall, catalogue)).ToList();
         var ruling = Gates.Rule(fixture, wall, brackets, ask, actions.Brackets.Any(b => Off(b, wall.Wall)));
         return new(Answer(fixture, actions, brackets, ruling, ask, wall), ruling.Checks);
@@ -47,6 +48,7 @@ public static class ItemPlanner
     private static IEnumerable<Assumption> Assumed(IReadOnlyList<BracketPlan> brackets, WallView wall)
     {
         if (wall.Wall.Condition.Moisture == "unknown") yield return new("assume_moisture", [], "assumed");
+        foreach (var said in OnTrials.Said(brackets)) yield return said;
         foreach (var hold in brackets.Where(b => b.Picked?.Best is not null).Select(b => (b.Picked!.Size.Kind.HoldsBy, b.Picked.Spot!.Base)).Distinct())
         {
             var (k, bed) = (StiffnessData.Fixing(hold.HoldsBy), StiffnessData.Bed(hold.Base));

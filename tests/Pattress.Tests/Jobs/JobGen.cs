@@ -85,5 +85,7 @@ internal static class JobGen
         {
             Title = title, Settings = settings, Walls = [first with { Kind = "wall" }, second with { Kind = "ceiling" }], Fixtures = [fixture],
             Stock = [new StockItem("strap_toggle.medium", 3)],
+            Trials = [new OwnTest { Id = "t0", Fixing = "strap_toggle.medium", Load = "tension", LoadN = 512.5, BoardMm = 12.5, Outcome = "stopped", Moisture = "damp", Where = "site", Mode = "slid", On = "2025-03-14", Note = title, Withdrawn = true }],
+            Proofs = [new ProofRecord { Id = "p0", Fixture = "f0", Bracket = 1, Hole = 2, Fixing = "strap_toggle.medium", LoadN = 120, HeldS = 60, MovedMm = 0.25, Result = "came_away", Way = "tester", On = "2025-03-14T09:30:00Z", Note = title, Withdrawn = true }],
         });
 }

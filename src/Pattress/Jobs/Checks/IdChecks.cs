@@ -7,17 +7,17 @@ internal static class IdChecks
 {
     private static readonly string[] PartsOfWalls = ["readings", "openings", "services", "zones", "old_holes", "strip_checks"];
 
-    public static void Run(Entry job, ProblemList problems) => Run(job.ItemsOf("walls"), job.ItemsOf("fixtures"), problems);
+    public static void Run(Entry job, ProblemList problems) => Run(job.ItemsOf("walls"), [.. job.ItemsOf("fixtures"), .. job.ItemsOf("trials"), .. job.ItemsOf("proofs")], problems);
 
-    public static void Run(IReadOnlyList<Entry> walls, IReadOnlyList<Entry> fixtures, ProblemList problems)
+    public static void Run(IReadOnlyList<Entry> walls, IReadOnlyList<Entry> others, ProblemList problems)
     {
         var first = new Dictionary<string, JsonPath>(StringComparer.Ordinal);
-        foreach (var id in Carriers(walls, fixtures).Select(c => c["id"]).OfType<Entry>())
+        foreach (var id in Carriers(walls, others).Select(c => c["id"]).OfType<Entry>())
         {
             if (!first.TryAdd(id.Text, id.Path)) problems.Add("duplicate_id", id.Path, id.Text, $"an id that is not yet at {first[id.Text]}");
         }
     }
 
-    private static IEnumerable<Entry> Carriers(IReadOnlyList<Entry> walls, IReadOnlyList<Entry> fixtures) =>
-        walls.SelectMany(w => PartsOfWalls.SelectMany(w.ItemsOf).Prepend(w)).Concat(fixtures);
+    private static IEnumerable<Entry> Carriers(IReadOnlyList<Entry> walls, IReadOnlyList<Entry> others) =>
+        walls.SelectMany(w => PartsOfWalls.SelectMany(w.ItemsOf).Prepend(w)).Concat(others);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 
 namespace Pattress.Jobs.Doors;
@@ -71,5 +72,28 @@ public sealed class WordShape(params IReadOnlyList<string> words) : Shape
         json.WriteStartArray("enum");
         foreach (string word in words) json.WriteStringValue(word);
         json.WriteEndArray();
+    }
+}
+
+/// <summary>A date, or a date and time in UTC, as ISO 8601 writes them.</summary>
+public sealed class TimeShape : Shape
+{
+    private static readonly string[] Forms = ["yyyy-MM-dd", "yyyy-MM-dd'T'HH:mm'Z'", "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm:ss.fff'Z'"];
+
+    public override string Allowed => "a date such as 2025-03-14, or 2025-03-14T09:30:00Z";
+
+    internal override Entry? Read(JsonElement element, JsonPath path, ProblemList problems)
+    {
+        if (element.ValueKind != JsonValueKind.String) return WrongType(element, path, problems);
+        string text = JsonText.Of(element) ?? "";
+        if (DateTime.TryParseExact(text, Forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out _)) return Entry.OfText(path, text);
+        problems.Add("not_a_time", path, element, Allowed);
+        return null;
+    }
+
+    internal override void WriteKeywords(Utf8JsonWriter json)
+    {
+        json.WriteString("type", "string");
+        json.WriteString("pattern", @"^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2}(\.\d{3})?)?Z)?$");
     }
 }

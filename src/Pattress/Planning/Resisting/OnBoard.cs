@@ -25,6 +25,8 @@ internal static class OnBoard
         double share = a.Spot.Base switch { "lath_plaster" => LathShare, "panel" => PanelShare, _ => 1 };
         var pull = Scaled(board.Bearing > board.Shank ? Board.Punching(board, trace) : Board.ThreadShear(board, trace), Used(a) * share * Creep(a), trace);
         var shear = Scaled(Board.Bearing(board, trace), share, trace);
+        pull = OnTrials.Rests(pull, "tension", board, a, Creep(a), trace);
+        shear = OnTrials.Rests(shear, "shear", board, a, 1, trace);
         var bending = Mechanism.Governing([BoardBending.Flexure(board with { Group = 1 }, trace), BoardOwnSupports.Leaving(board with { Group = 1 }, trace)]);
         return Supported.Both([pull], [shear], 1, Supported.Toe(a, trace)) with { BendingN = (bending?.Design.Value ?? double.PositiveInfinity) * share };
     }
@@ -50,7 +52,7 @@ internal static class OnBoard
     /// <summary>Plastic under a load that lasts (assumed).</summary>
     private static double Creep(Asked a) => a.Size.Kind.Creeps && a.Duration <= Duration.Medium ? 0.8 : 1;
 
-    private static MechanismResult Scaled(MechanismResult r, double k, Trace? trace)
+    internal static MechanismResult Scaled(MechanismResult r, double k, Trace? trace)
     {
         if (!r.Design.Covered) return r;
         double R_d = r.Design.Value, k_use = k;

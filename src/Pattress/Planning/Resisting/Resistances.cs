@@ -11,6 +11,9 @@ namespace Pattress.Planning.Resisting;
 /// <param name="SpacingMm">Distance to the nearest neighbour; large when it stands alone.</param>
 public sealed record Asked(FixingSize Size, Spot Spot, Duration Duration, Dampness Damp, Settings Settings, double PlateMm, int Group, double SpacingMm)
 {
+    /// <summary>The user's own tests.</summary>
+    public OwnTrials Trials { get; init; } = OwnTrials.None;
+
     /// <summary>Core of a screw over its nominal diameter (assumed).</summary>
     public const double CoreShare = 0.68;
 
@@ -26,7 +29,7 @@ public static class Resistances
         FixingSize size, Spot spot, Ask ask, LoadDuration duration, IReadOnlyList<Point> holes, BracketPlate plate, Trace? trace)
     {
         var damp = ask.Moisture is "damp" or "fresh_plaster" ? Dampness.Damp : Dampness.Dry;
-        var asked = new Asked(size, spot, (Duration)(int)duration, damp, ask.Settings, plate.ThicknessMm, holes.Count, Spacing(holes));
+        var asked = new Asked(size, spot, (Duration)(int)duration, damp, ask.Settings, plate.ThicknessMm, holes.Count, Spacing(holes)) { Trials = ask.Trials };
         return spot.Behind switch
         {
             Behind.Timber => Supported.Timber(asked, trace),

@@ -1,0 +1,28 @@
+using Pattress.Jobs;
+using Pattress.Trials.Proof;
+
+namespace Pattress.Planning;
+
+/// <summary>What pulls on site demand of an item: one that came away stops it until as many again have held, or it was taken back.</summary>
+public static class ProofGate
+{
+    public static PlannedItem Apply(PlannedItem item, IReadOnlyList<ProofRecord> proofs)
+    {
+        ProofRecord[] own = [.. proofs.Where(p => p.Fixture == item.Answer.Id && !p.Withdrawn)];
+        int last = Array.FindLastIndex(own, p => p.Result != "held"), failed = own.Count(p => p.Result != "held");
+        if (last < 0 || item.Answer.Verdict == Verdict.NotHere) return item;
+        var demands = ProofPlan.After(failed, own.Length);
+        if (demands.Code == "proof_test_more" && own.Length - last - 1 > last) return item;
+        return demands.Code == "proof_stop" ? Stopped(item) : More(item, last + 1);
+    }
+
+    private static PlannedItem Stopped(PlannedItem item) =>
+        item with { Answer = item.Answer with { Verdict = Verdict.NotHere, Why = new Reason("proof_stop"), Remedies = [new Reason("remedy_after_proof")] } };
+
+    private static PlannedItem More(PlannedItem item, int again)
+    {
+        var a = item.Answer;
+        var check = new CheckToDo("proof", a.Wall, null, [a.Id], new Reason("check_proof_again", Said.Count(again)), CheckMinutes.Of("proof"), 0, 0);
+        return new(a with { Verdict = Verdict.CheckFirst, Why = new Reason("proof_test_more"), Remedies = [new Reason("check_proof_again", Said.Count(again)), .. a.Remedies] }, [check, .. item.Checks]);
+    }
+}
