@@ -124,6 +124,9 @@ public sealed record Settings
     /// <summary>Set of standards: <c>eurocode_uk</c> or <c>us</c>.</summary>
     public string Standards { get; init; } = "eurocode_uk";
 
+    /// <summary>Editions of the documents; those of the other set are kept and not used.</summary>
+    public Editions Editions { get; init; } = new();
+
     /// <summary><c>metric</c> or <c>imperial</c>, for what people read.</summary>
     public string Units { get; init; } = "metric";
 
@@ -136,10 +139,10 @@ public sealed record Settings
     /// <summary>Reference period of every probability of failure, years.</summary>
     public double LifeYears { get; init; } = 10;
 
-    /// <summary>Partial factor on permanent actions, EN 1990 Table A1.2(B).</summary>
+    /// <summary>Partial factor on permanent actions, EN 1990 Table A1.2(B); the American set counts every action once.</summary>
     public double GammaPermanent { get; init; } = 1.35;
 
-    /// <summary>Partial factor on variable actions, EN 1990 Table A1.2(B).</summary>
+    /// <summary>Partial factor on variable actions, EN 1990 Table A1.2(B); the American set counts every action once.</summary>
     public double GammaVariable { get; init; } = 1.5;
 
     /// <summary>Service class of EN 1995-1-1 2.3.1.3: 1, 2 or 3.</summary>

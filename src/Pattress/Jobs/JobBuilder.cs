@@ -31,6 +31,7 @@ internal static class JobBuilder
         return new Settings
         {
             Standards = entry.TextOr("standards", usual.Standards),
+            Editions = entry["editions"] is { } editions ? EditionsOf(editions) : usual.Editions,
             Units = entry.TextOr("units", usual.Units),
             English = entry.TextOr("english", usual.English),
             Currency = entry.TextOr("currency", usual.Currency),
@@ -43,6 +44,9 @@ internal static class JobBuilder
             House = house?.MaybeText("kind") ?? usual.House,
         };
     }
+
+    private static Editions EditionsOf(Entry entry) =>
+        Editions.Fields.Aggregate(new Editions(), (e, f) => entry.MaybeText(f.Field) is { } edition ? f.With(e, edition) : e);
 
     private static Fixture FixtureOf(Entry entry)
     {

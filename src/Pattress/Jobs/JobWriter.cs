@@ -26,6 +26,9 @@ public static class JobWriter
     private static void WriteSettings(Utf8JsonWriter json, Settings settings)
     {
         json.WriteString("standards", settings.Standards);
+        json.WriteStartObject("editions");
+        foreach (var field in Editions.Fields) json.WriteString(field.Field, field.Of(settings.Editions));
+        json.WriteEndObject();
         json.WriteString("units", settings.Units);
         json.WriteString("english", settings.English);
         json.WriteString("currency", settings.Currency);

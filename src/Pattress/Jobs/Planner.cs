@@ -2,6 +2,7 @@ using Pattress.Actions;
 using Pattress.Fixings;
 using Pattress.Planning;
 using Pattress.Planning.Resisting;
+using Pattress.Strength.Mechanisms;
 
 namespace Pattress.Jobs;
 
@@ -54,6 +55,7 @@ public static class Planner
     {
         var said = new List<Assumption> { new("assume_prices", [], "invented") };
         if (job.Settings.YearBuilt is null) said.Add(new("assume_year", [], "assumed"));
+        if (job.Settings.Standards == "us") said.Add(new("assume_allowable_stress", [Said.Plain(Factors.OnAction)], "rule"));
         if (job.Walls.Any(w => w.Readings.Count > 0)) said.Add(new("assume_line", [], "assumed"));
         return said;
     }

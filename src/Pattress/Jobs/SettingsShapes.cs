@@ -7,11 +7,12 @@ internal static class SettingsShapes
 {
     public static ObjectShape Settings { get; } = new(
         Field.Optional("standards", new WordShape("eurocode_uk", "us")),
+        Field.Optional("editions", Editions(), "Which edition of each document; none: a document that would stand in is not used."),
         Field.Optional("units", new WordShape("metric", "imperial"), "For what people read."),
         Field.Optional("english", new WordShape("british", "american")),
         Field.Optional("currency", new WordShape("GBP", "EUR", "USD", "CAD", "AUD", "NZD", "CHF", "DKK", "NOK", "SEK", "PLN", "CZK"), "ISO 4217."),
         Field.Optional("life_years", new NumberShape(1, 100), "Reference period of every probability of failure."),
-        Field.Optional("partial_factors", Factors(), "EN 1990 Table A1.2(B)."),
+        Field.Optional("partial_factors", Factors(), "EN 1990 Table A1.2(B); the American set counts every action once."),
         Field.Optional("service_class", new IntegerShape(1, 3), "EN 1995-1-1 2.3.1.3."),
         Field.Optional("minute_price", new NumberShape(0, 1000), "What a minute of the fitter's time costs."),
         Field.Optional("house", House()));
@@ -20,6 +21,9 @@ internal static class SettingsShapes
         Field.Optional("moisture", new WordShape("dry", "damp", "fresh_plaster", "unknown")),
         Field.Optional("coating", new WordShape("plain", "textured", "tiled", "panelled", "unknown")),
         Field.Optional("sampled", new WordShape("not_sampled", "clear", "found"), "Sampled for asbestos."));
+
+    private static ObjectShape Editions() =>
+        new([.. Jobs.Editions.Fields.Select(f => Field.Optional(f.Field, new WordShape(f.Allowed)))]);
 
     private static ObjectShape Factors() => new(
         Field.Optional("permanent", new NumberShape(1, 3)),

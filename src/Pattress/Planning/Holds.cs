@@ -48,10 +48,12 @@ public static class Holds
         double T_Ed = forces.Tension[worst], V_Ed = forces.Shear[worst];
         double fixing = Interact(carries, T_Ed, V_Ed, trace), toe = Toe(forces.ToeMpa, carries.ToeMpa, trace);
         double bending = Bending(forces.Case.Design.N, carries.BendingN, trace);
-        return Gathered(carries, forces, holes, T_Ed, V_Ed, fixing, toe, bending);
+        // Permitted is what may hang there uncounted: the design value over the factor on actions.
+        double onActions = ask.Settings.Standards == "us" ? 1 : ask.Settings.GammaVariable;
+        return Gathered(carries, forces, holes, T_Ed, V_Ed, fixing, toe, bending, onActions);
     }
 
-    private static Hold Gathered(FixingCarries carries, CaseForces forces, IReadOnlyList<Point> holes, double tension, double shear, double fixing, double toe, double bending)
+    private static Hold Gathered(FixingCarries carries, CaseForces forces, IReadOnlyList<Point> holes, double tension, double shear, double fixing, double toe, double bending, double onActions)
     {
         bool pulled = tension / carries.Pull.DesignN >= shear / carries.Shear.DesignN;
         var main = pulled ? carries.Pull : carries.Shear;
@@ -62,7 +64,7 @@ public static class Holds
             Math.Max(fixing, Math.Max(toe, bending)), bending > Math.Max(fixing, toe) ? "board_flexure" : toe > fixing ? "toe" : main.Mechanism, Weaker(carries.Pull.Basis, carries.Shear.Basis), forces.Case.Code,
             [.. holes.Select((h, i) => new FixingForce(h, forces.Tension[i], forces.Shear[i]))], forces.ToeMpa, toe,
             resistance, main.Cov, action, forces.ActionCov,
-            action > 0 ? BracketFailure.Probability(resistance, main.Cov, action, forces.ActionCov) : 0, ratio, null);
+            action > 0 ? BracketFailure.Probability(resistance, main.Cov, action, forces.ActionCov) : 0, ratio * onActions, null);
     }
 
     private static readonly string[] Bases = ["rule", "trial", "mechanics", "assumed"];

@@ -20,11 +20,12 @@ internal static class JobGen
     private static Gen<Settings> Settings => Gen.Select(
         Gen.Select(OneOf("eurocode_uk", "us"), OneOf("metric", "imperial"), OneOf("british", "american"), OneOf("GBP", "USD")),
         Gen.Select(Gen.Double[1, 100], Gen.Double[1, 3], Gen.Int[1, 3], Gen.Int[0, 1000]),
-        Gen.Select(Gen.Bool, Gen.Int[1400, 2100], OneOf("flat", "unknown")),
+        Gen.Select(Gen.Bool, Gen.Int[1400, 2100], OneOf("flat", "unknown"), OneOf("2023", "none"), OneOf("2016", "none")),
         (words, numbers, house) => new Settings
         {
             Standards = words.Item1, Units = words.Item2, English = words.Item3, Currency = words.Item4,
             LifeYears = numbers.Item1, GammaPermanent = numbers.Item2, GammaVariable = 4 - numbers.Item2, ServiceClass = numbers.Item3, MinutePrice = numbers.Item4 / 100m,
+            Editions = new() { TimberDraft = house.Item4, Aisi = house.Item5 },
             YearBuilt = house.Item1 ? house.Item2 : null, House = house.Item3,
         });
 

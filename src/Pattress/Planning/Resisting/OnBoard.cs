@@ -27,8 +27,8 @@ internal static class OnBoard
         var shear = Scaled(Board.Bearing(board, trace), share, trace);
         pull = OnTrials.Rests(pull, "tension", board, a, Creep(a), trace);
         shear = OnTrials.Rests(shear, "shear", board, a, 1, trace);
-        var bending = Mechanism.Governing([BoardBending.Flexure(board with { Group = 1 }, trace), BoardOwnSupports.Leaving(board with { Group = 1 }, trace)]);
-        return Supported.Both([pull], [shear], 1, Supported.Toe(a, trace)) with { BendingN = (bending?.Design.Value ?? double.PositiveInfinity) * share };
+        var bending = Mechanism.Governing(AllowableStress.For(a.Set, [BoardBending.Flexure(board with { Group = 1 }, trace), BoardOwnSupports.Leaving(board with { Group = 1 }, trace)], trace));
+        return Supported.Both(a, [pull], [shear], 1, Supported.Toe(a, trace), trace) with { BendingN = (bending?.Design.Value ?? double.PositiveInfinity) * share };
     }
 
     private static BoardInput Input(Asked a) => new(
@@ -37,7 +37,7 @@ internal static class OnBoard
             Behind.BoardDabGap => BoardSupport.Dabs,
             Behind.BoardFoam => BoardSupport.Foam,
             _ => BoardSupport.Screws,
-        });
+        }, Set: a.Set);
 
     private static double Bearing(Asked a) =>
         a.Size.Kind.HoldsBy == HoldsBy.Friction ? 0 : BoardInput.BarAsDisc(a.Size.BearsLongMm, a.Size.BearsWideMm);

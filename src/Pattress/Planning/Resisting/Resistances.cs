@@ -17,6 +17,14 @@ public sealed record Asked(FixingSize Size, Spot Spot, Duration Duration, Dampne
     /// <summary>Core of a screw over its nominal diameter (assumed).</summary>
     public const double CoreShare = 0.68;
 
+    /// <summary>The job's set of standards.</summary>
+    public RuleSet Set => Settings.Standards == "us" ? RuleSet.UnitedStates : RuleSet.Eurocode;
+
+    /// <summary>Documents of other sets or drafts that the job lets stand in.</summary>
+    public StandIns StandIns => May(Settings.Editions.TimberDraft, StandIns.Draft) | May(Settings.Editions.Nds, StandIns.Nds) | May(Settings.Editions.Aisi, StandIns.Aisi);
+
+    private static StandIns May(string edition, StandIns standIn) => edition == Editions.None ? StandIns.None : standIn;
+
     public double Core => Size.Kind.HoldsBy == HoldsBy.Sleeve ? Size.ScrewMm : Size.ScrewMm * CoreShare;
 }
 

@@ -15,7 +15,7 @@ public static class BoardBending
     public static MechanismResult Flexure(BoardInput b, Trace? trace = null)
     {
         double t_layer = b.Thickness / Max(b.Layers, 1);
-        double m_across = BoardStrength.Moment(false, t_layer, b.Layers, trace), m_along = BoardStrength.Moment(true, t_layer, b.Layers, trace);
+        double m_across = BoardStrength.Moment(b.Set, false, t_layer, b.Layers, trace), m_along = BoardStrength.Moment(b.Set, true, t_layer, b.Layers, trace);
         double m_known = b.Direction == BendingDirection.Along ? m_along : m_across;
         double P_crack = FirstCrack(b, m_known, trace);
         double P_yield = trace.Step("P_yield", 2 * PI * Sqrt(m_across * m_along), "N", "mechanics: yield lines", [In.Of(m_across), In.Of(m_along)]);

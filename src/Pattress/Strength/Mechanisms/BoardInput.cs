@@ -14,11 +14,12 @@ public enum BoardSupport { Screws, Dabs, Foam }
 /// <param name="Span">Between the studs; 0 where something solid backs the board, which then does not bend.</param>
 /// <param name="FromSupport">From the nearest stud's middle; half the span where unknown.</param>
 /// <param name="Edge">To the nearest edge, joint or old hole of the board.</param>
+/// <param name="Set">Whose least bending strength: EN 520, or ASTM C1396.</param>
 /// <param name="Group">Fixings in a row close together, and <paramref name="Spacing"/> between them.</param>
 public sealed record BoardInput(
     double Thickness, double Bearing, double Shank, double Span, Duration Duration, Dampness Damp = Dampness.Dry, int Layers = 1,
     double? FromSupport = null, double Edge = 1000, int Group = 1, double Spacing = 1000, BendingDirection Direction = BendingDirection.Unknown,
-    BoardSupport Support = BoardSupport.Screws)
+    BoardSupport Support = BoardSupport.Screws, RuleSet Set = RuleSet.Eurocode)
 {
     /// <summary>The width behind the board of a bar: the disc with the same perimeter.</summary>
     public static double BarAsDisc(double length, double width) => (length + width) * 2 / Math.PI;

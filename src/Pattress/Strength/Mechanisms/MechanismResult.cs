@@ -3,6 +3,9 @@ namespace Pattress.Strength.Mechanisms;
 /// <summary>What a resistance rests on; in JSON <c>rule</c>, <c>trial</c>, <c>mechanics</c>, <c>assumed</c>.</summary>
 public enum Basis { Rule, Trial, Mechanics, Assumed }
 
+/// <summary>What a resistance is to be set against: factored actions (design), or actions counted once (allowable stress design).</summary>
+public enum Level { Design, Allowable }
+
 /// <summary>One way in which a fixing can fail, and how much it takes.</summary>
 /// <param name="Mechanism">Fixed code, e.g. <c>withdrawal</c>, <c>board_punching</c>.</param>
 /// <param name="Design">Design resistance, N (MPa for <c>toe</c>), to set against the factored action; or why there is none.</param>
@@ -13,8 +16,11 @@ public enum Basis { Rule, Trial, Mechanics, Assumed }
 public sealed record MechanismResult(
     string Mechanism, RuleResult Design, Basis Basis, string Clause, double MeanN, double Variation, params IReadOnlyList<Reason> Marks)
 {
+    /// <summary>Of <see cref="Design"/>: against factored actions, or allowable.</summary>
+    public Level Level { get; init; }
+
     /// <summary>Mean over permitted load: all factors together, those on the action (1.5) included. The trade takes 4 to 5.</summary>
-    public double MeanToPermitted => Design.Covered ? MeanN / (Design.Value / Factors.OnAction) : double.NaN;
+    public double MeanToPermitted => Design.Covered ? MeanN / (Level == Level.Allowable ? Design.Value : Design.Value / Factors.OnAction) : double.NaN;
 
     /// <summary>The basis as it stands in documents.</summary>
     public string BasisCode => Basis switch { Basis.Rule => "rule", Basis.Trial => "trial", Basis.Mechanics => "mechanics", _ => "assumed" };

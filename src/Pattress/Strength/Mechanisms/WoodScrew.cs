@@ -7,6 +7,10 @@ namespace Pattress.Strength.Mechanisms;
 /// <summary>Which set of rules a job is held to.</summary>
 public enum RuleSet { Eurocode, UnitedStates }
 
+/// <summary>Which documents may stand in, by name, where the set's own says nothing: the draft prEN 1995-1-1:2023, NDS 2018, AISI S100-16.</summary>
+[Flags]
+public enum StandIns { None = 0, Draft = 1, Nds = 2, Aisi = 4, All = Draft | Nds | Aisi }
+
 /// <summary>A wood screw in a stud, joist or noggin, through a board. Lengths in mm.</summary>
 /// <param name="D">Outer thread diameter.</param>
 /// <param name="Root">Inner diameter.</param>
@@ -19,7 +23,7 @@ public enum RuleSet { Eurocode, UnitedStates }
 /// <param name="Fu">Tensile strength of the screw, N/mm².</param>
 public sealed record WoodScrewInput(
     double D, double Root, double Thread, double Gap, double Edge, double RhoK, Duration Duration, int ServiceClass = 1,
-    double Plate = 0, double? DeclaredFax = null, double Fu = 600, RuleSet Set = RuleSet.Eurocode);
+    double Plate = 0, double? DeclaredFax = null, double Fu = 600, RuleSet Set = RuleSet.Eurocode, StandIns StandIns = StandIns.All);
 
 /// <summary>
 /// Screw in wood. Below 6 mm EN 1995-1-1 8.7.2 says nothing: a declared parameter is taken, else the second generation's draft rule
@@ -30,6 +34,7 @@ public static class WoodScrew
     /// <summary>Withdrawal of the thread, N.</summary>
     public static MechanismResult Tension(WoodScrewInput s, Trace? trace = null)
     {
+        if (s.Set == RuleSet.UnitedStates) return UnitedStatesScrew.Tension(s, trace);
         var (R_k, basis) = Characteristic(s, trace);
         if (R_k.Why is { } why) return MechanismResult.None("withdrawal", why);
         double V = Factors.Value("variation_timber", "V", "", trace), mean = Factors.Mean(R_k.Value, V, trace);
@@ -52,13 +57,16 @@ public static class WoodScrew
     private static (RuleResult Value, string Basis) Characteristic(WoodScrewInput s, Trace? trace)
     {
         double l_ef = Max(s.Thread - s.D, 0);
-        if (s.Set == RuleSet.UnitedStates) return UnitedStatesScrew.Withdrawal(s, trace);
         if (s.DeclaredFax is { } f) return Named(Standards.EN_14592_2008.Declared.Withdrawal, [f, s.D, l_ef, s.RhoK, 350, 90], trace);
         var first = Section8_7.Withdrawal.Evaluate([s.D, l_ef, s.RhoK, 90, 1, 0.7], trace);
         if (first.Covered) return (first, Section8_7.Withdrawal.Clause);
+        if (!s.StandIns.HasFlag(StandIns.Draft)) return StandIn(first, s, trace);
         var second = Named(Standards.prEN_1995_1_1_2023.Section11_2_2.Withdrawal, [s.D, l_ef, s.RhoK], trace);
-        return second.Value.Covered ? (Capped(second.Value.Value, s, l_ef, trace), second.Basis) : UnitedStatesScrew.Withdrawal(s, trace);
+        return second.Value.Covered ? (Capped(second.Value.Value, s, l_ef, trace), second.Basis) : StandIn(first, s, trace);
     }
+
+    private static (RuleResult Value, string Basis) StandIn(RuleResult refused, WoodScrewInput s, Trace? trace) =>
+        s.StandIns.HasFlag(StandIns.Nds) ? UnitedStatesScrew.Withdrawal(s, trace) : (refused, Section8_7.Withdrawal.Clause);
 
     // A thinner screw is never credited with more than the standard in force gives one of 6 mm.
     private static double Capped(double F_draft, WoodScrewInput s, double l_ef, Trace? trace)

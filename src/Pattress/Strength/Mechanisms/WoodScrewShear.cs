@@ -16,9 +16,9 @@ public static class WoodScrewShear
     /// <summary>Lateral resistance, N.</summary>
     public static MechanismResult Lateral(WoodScrewInput s, Trace? trace = null)
     {
+        if (s.Set == RuleSet.UnitedStates) return UnitedStatesScrew.Lateral(s, trace);
         double depth = Max(s.Thread - s.D, 0);
         if (depth < 4 * s.D) return MechanismResult.None("lateral", new NotCovered("EN 1995-1-1:2004+A1:2008 8.3.1.2", "too_short", Said.Length(depth), Said.Length(4 * s.D)));
-        if (s.Set == RuleSet.UnitedStates && s.Gap <= 0) return UnitedStates(s, trace);
         double d = Section8_7.d_ef(s.Root, trace), M_y = Section8_3.M_y_Rk(s.Fu, d, trace), f_h = Section8_3.f_h_k(s.RhoK, d, trace);
         double R_k = s.Gap > 0 ? OverGap(s.Gap, depth, d, f_h, M_y, trace) : Flush(s.Plate, depth, d, f_h, M_y, trace);
         double V = Factors.Value("variation_timber", "V", "", trace), mean = Factors.Mean(R_k, V, trace);
@@ -26,14 +26,6 @@ public static class WoodScrewShear
         return s.Gap > 0
             ? new("lateral", design, Basis.Mechanics, Mechanics, mean, V, [new Reason("board_as_gap", Said.Length(s.Gap)), .. WoodScrew.Marks(s)])
             : new("lateral", design, Basis.Rule, Section8_2_3.Interpolated.Clause, mean, V, WoodScrew.Marks(s));
-    }
-
-    private static MechanismResult UnitedStates(WoodScrewInput s, Trace? trace)
-    {
-        var (Z, clause) = UnitedStatesScrew.Lateral(s, trace);
-        if (Z.Why is { } why) return MechanismResult.None("lateral", why);
-        double V = Factors.Value("variation_timber", "V", "", trace);
-        return new("lateral", UnitedStatesScrew.Lrfd(Z.Value, s.Duration, trace), Basis.Rule, clause, Factors.Of("nds_lateral_mean") * Z.Value, V, WoodScrew.Marks(s));
     }
 
     // Without withdrawal to lean on, the rope effect is left out.

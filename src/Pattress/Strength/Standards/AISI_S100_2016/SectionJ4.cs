@@ -57,8 +57,22 @@ public static class SectionJ4
     public static readonly Rule DesignThickness = new("aisi_s100.a3.design_thickness", Document, Edition, Head + "A3.4", "Design thickness from the least base thickness", "mm",
         (x, t) => Thickness(x[0], t), Input.Length("t_min", 0.2, 5));
 
+    /// <summary>J4.5.2: utilisation under shear V and pull-out T (allowable stress design, Omega = 2.55); at most 1. From memory.</summary>
+    internal static double u_pull_out(double V, double P_ns, double T, double P_not, Trace? trace) =>
+        trace.Step("u", (V / P_ns + T / P_not) * 2.55 / 1.15, "", Head + "(J4.5.2-1)", [In.Of(V), In.Of(P_ns), In.Of(T), In.Of(P_not)]);
+
+    /// <summary>J4.5.1: utilisation under shear V and pull-over T (allowable stress design, Omega = 2.35); at most 1. From memory.</summary>
+    internal static double u_pull_over(double V, double P_ns, double T, double P_nov, Trace? trace) =>
+        trace.Step("u", (V / P_ns + 0.71 * T / P_nov) * 2.35 / 1.10, "", Head + "(J4.5.1-1)", [In.Of(V), In.Of(P_ns), In.Of(T), In.Of(P_nov)]);
+
+    public static readonly Rule ShearAndPullOut = new("aisi_s100.j4_5_2.combined", Document, Edition, Head + "J4.5.2", "Shear and pull-out at once, utilisation", "",
+        (x, t) => u_pull_out(x[0], x[1], x[2], x[3], t), Input.Force("V"), Input.Force("P_ns", 1e-3), Input.Force("T"), Input.Force("P_not", 1e-3));
+
+    public static readonly Rule ShearAndPullOver = new("aisi_s100.j4_5_1.combined", Document, Edition, Head + "J4.5.1", "Shear and pull-over at once, utilisation", "",
+        (x, t) => u_pull_over(x[0], x[1], x[2], x[3], t), Input.Force("V"), Input.Force("P_ns", 1e-3), Input.Force("T"), Input.Force("P_nov", 1e-3));
+
     /// <summary>A3.4: the least delivered base thickness is 95 % of the design thickness.</summary>
     internal static double Thickness(double t_min, Trace? trace) => trace.Step("t", t_min / 0.95, "mm", Head + "A3.4", [In.Of(t_min)]);
 
-    public static IReadOnlyList<Rule> Rules => [Shear, PullOut, PullOver, Allowable, Design, DesignThickness];
+    public static IReadOnlyList<Rule> Rules => [Shear, PullOut, PullOver, Allowable, Design, DesignThickness, ShearAndPullOut, ShearAndPullOver];
 }

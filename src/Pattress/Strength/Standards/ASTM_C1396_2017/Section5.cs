@@ -22,6 +22,15 @@ public static class Section5
         return trace.Step("F", F * 4.4482216152605, "N", Clause, [In.Of(F)]);
     }
 
+    /// <summary>
+    /// Bending strength for each mm of width, N, from the flexural load: method B, a strip 12 in wide on a span of 14 in loaded at its middle
+    /// (C473, from memory), M = F L / 4.
+    /// </summary>
+    internal static double m(double F, Trace? trace) => trace.Step("m", F * 355.6 / (4 * 304.8), "N", "ASTM C473 method B", [In.Of(F)]);
+
+    public static readonly Rule BendingStrength = new("astm_c1396.bending_strength", Document, Edition, "ASTM C473 method B", "Least bending strength for each mm of width", "N",
+        (x, t) => m(Flexure(x[0], x[1], t), t), Parameter.Choice("board", [.. Boards.Words]), Parameter.Choice("direction", "perpendicular", "parallel"));
+
     /// <summary>Nominal shear stress on the cylinder of the head's diameter through the board, N/mm².</summary>
     internal static double tau(double F, double D, double t, Trace? trace) =>
         trace.Step("tau", F / (PI * D * t), "N/mm²", "mechanics", [In.Of(F), In.Of(D), In.Of(t)]);
@@ -36,5 +45,5 @@ public static class Section5
     public static readonly Rule NominalShear = new("mechanics.nominal_shear", "mechanics", "", "mechanics", "Nominal shear stress of a head pulled through board", "N/mm²",
         (x, t) => tau(x[0], x[1], x[2], t), Input.Force("F"), Input.Length("D", 1, 200), Input.Length("t", 1, 100));
 
-    public static IReadOnlyList<Rule> Rules => [NailPullLoad, FlexuralLoad, NominalShear];
+    public static IReadOnlyList<Rule> Rules => [NailPullLoad, FlexuralLoad, BendingStrength, NominalShear];
 }

@@ -11,7 +11,7 @@ public static class Section12_3_Rules
 
     private static readonly Parameter[] Inputs =
     [
-        Input.Length("D", 1.5, 6.34), Input.Length("l_m", 1, 300), Input.Length("l_s", 1, 300), Input.Stress("F_em", 1, 200), Input.Stress("F_es", 1, 200), Input.Stress("F_yb", 100, 2000),
+        Input.Length("D", 1.5, 6.34), Input.Length("l_m", 1, 300), Input.Length("l_s", 1, 300), Input.Stress("F_em", 1, 700), Input.Stress("F_es", 1, 700), Input.Stress("F_yb", 100, 2000),
     ];
 
     private static Rule Of(string mode, string title, Mode function) => new(
