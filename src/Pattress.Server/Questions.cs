@@ -1,8 +1,11 @@
 using Pattress.Actions.Beams;
 using Pattress.Brackets;
 using Pattress.Jobs;
+using Pattress.Jobs.Certain;
 using Pattress.Jobs.Locate;
 using Pattress.Jobs.WallFile;
+using Pattress.Jobs.Proofs;
+using Pattress.Jobs.Text;
 using Pattress.Trials.Documents;
 
 namespace Pattress.Server;
@@ -51,6 +54,15 @@ public static class Questions
     public static Reply Trial(string csv)
     {
         var tests = TrialDocument.Read(csv);
-        return tests.Value is { } document ? Reply.Of(Analysis.Of(document, new()), TrialJson.Write) : Reply.Refused(tests.Problems);
+        return tests.Value is { } document ? Reply.Of(Analysis.Of(document, new()), a => TrialJson.Write(a, r => Texts.Sentence(r, new Settings()))) : Reply.Refused(tests.Problems);
     }
+
+    /// <summary>Claims or kinds side by side.</summary>
+    public static Reply Compare(string text) => Reply.Of(CompareDocument.Answer(text), answer => answer);
+
+    /// <summary>How sure each item of a job is, and what would help.</summary>
+    public static Reply Certainty(string json, CancellationToken stop) => Reply.Of(CertaintyDocument.Answer(json, stop), answer => answer);
+
+    /// <summary>What to pull, how hard and with what, to prove each item of a job.</summary>
+    public static Reply Proof(string json, CancellationToken stop) => Reply.Of(ProofDocument.Answer(json, stop), answer => answer);
 }

@@ -8,7 +8,7 @@ internal static class Endpoints
 {
     /// <summary>What there is, as a refusal says it.</summary>
     public const string Addresses =
-        "POST /api/plan, POST /api/buy, POST /api/wall, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
+        "POST /api/plan, POST /api/buy, POST /api/wall, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/compare, POST /api/certainty, POST /api/proof, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
 
     public static void Map(WebApplication app)
     {
@@ -22,6 +22,9 @@ internal static class Endpoints
         Ask(app, "/api/bracket", (json, _) => Questions.Bracket(json));
         Ask(app, "/api/beam", (json, _) => Questions.Beam(json));
         Ask(app, "/api/trial", (csv, _) => Questions.Trial(csv));
+        Ask(app, "/api/compare", (text, _) => Questions.Compare(text));
+        Ask(app, "/api/certainty", Questions.Certainty);
+        Ask(app, "/api/proof", Questions.Proof);
         app.MapGet("/api/rules", (string? text) => Answer(RuleQuestions.List(text ?? "")));
         Ask(app, "/api/rule", (json, _) => RuleBodies.Answer(json));
         app.Map("/api/{**rest}", Refuse);

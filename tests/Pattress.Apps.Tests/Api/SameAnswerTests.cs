@@ -10,6 +10,8 @@ public class SameAnswerTests(ServerFixture server) : IClassFixture<ServerFixture
     [InlineData("plan", "masonry-house.job.json")]
     [InlineData("plan", "rented-flat.job.json")]
     [InlineData("buy", "demo-house.job.json")]
+    [InlineData("certainty", "rented-flat.job.json")]
+    [InlineData("proof", "demo-house.job.json")]
     [InlineData("wall", "demo-house.job.json")]
     [InlineData("wall", "landing.wall.json")]
     [InlineData("locate", "landing.scan.json")]

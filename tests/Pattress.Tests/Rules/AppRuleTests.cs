@@ -15,7 +15,7 @@ public partial class AppRuleTests
     // Folders that calculate are entered by their document, or for their catalogue, alone.
     private static readonly string[] Entries =
     [
-        "BracketDocument", "BeamDocument", "LocateDocument", "TrialDocument", "TrialJson", "RuleBook", "RuleDocument", "FixingCatalogue",
+        "BracketDocument", "CompareDocument", "CertaintyDocument", "ProofDocument", "BeamDocument", "LocateDocument", "TrialDocument", "TrialJson", "RuleBook", "RuleDocument", "FixingCatalogue",
     ];
 
     [Theory]

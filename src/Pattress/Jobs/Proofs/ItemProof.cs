@@ -46,7 +46,7 @@ public sealed record ProofSample(string Rate, int Count, double LoadN);
 public sealed record ProofState(int Held, int Failed, Reason Demands, double? FailureBefore, double? FailureAfter);
 
 /// <summary>How one thing that hangs is proved: every accessible fixing pulled to a factor times its action, never above a cap.</summary>
-/// <param name="Scope"><c>each</c> (pull each fixing, hang a weight on each bracket), <c>competent</c> (people rely on it: a competent tester) or <c>nothing</c> (no fixing is planned).</param>
+/// <param name="Scope"><c>each</c> (pull each fixing, hang a weight on each bracket), <c>competent</c> (people rely on it: a competent tester) or <c>nothing</c> (not here: no fixing is planned, or pulls have failed).</param>
 /// <param name="Count">Number of fixings.</param>
 /// <param name="Pulls">Fixings with a pull out of the wall; empty where none is pulled in service.</param>
 /// <param name="Hangs">Brackets that carry a weight.</param>

@@ -25,11 +25,18 @@ public static class ProofOf
     {
         ProofRecord[] records = [.. job.Proofs.Where(p => p.Fixture == item.Id && !p.Withdrawn)];
         var brackets = item.Brackets.Where(b => b is { Fixing: not null, Odds: not null }).ToList();
-        string scope = brackets.Count == 0 ? "nothing" : item.Class == ConsequenceClass.HoldsPerson ? "competent" : "each";
+        string scope = brackets.Count == 0 || item.Verdict == Verdict.NotHere ? "nothing" : item.Class == ConsequenceClass.HoldsPerson ? "competent" : "each";
         return new(
             item.Id, item.Name, item.What, item.Wall, item.Verdict, item.Class, scope, brackets.Sum(b => b.Holes.Count),
             scope == "each" ? [.. brackets.SelectMany(Pulls)] : [], scope == "each" ? [.. brackets.Select(Hang).OfType<BracketHang>()] : [],
             scope == "each" ? Samples(brackets) : [], State(brackets, records), [.. Reasons(brackets, scope)]);
+    }
+
+    /// <summary>Chance of failure of the weakest bracket once a weight of the proof load has hung on it and held; null where nothing can be hung.</summary>
+    public static double? IfProved(IReadOnlyList<BracketAnswer> brackets)
+    {
+        if (brackets.MaxBy(b => b.ProbabilityOfFailure) is not { } worst || Hang(worst) is not { } hang) return null;
+        return After(worst, [new ProofRecord { Id = "", Fixture = "", Bracket = worst.Index, LoadN = hang.WeightN, Result = "held" }]);
     }
 
     private static IEnumerable<FixingPull> Pulls(BracketAnswer b)

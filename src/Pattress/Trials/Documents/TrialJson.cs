@@ -8,23 +8,24 @@ namespace Pattress.Trials.Documents;
 public static class TrialJson
 {
     /// <summary>The document's text.</summary>
-    public static string Write(TrialAnswer answer) => JsonOut.Text(json => Write(json, answer));
+    /// <param name="say">Gives the sentence of a reason, written as <c>why</c> beside its code; without it codes stand alone.</param>
+    public static string Write(TrialAnswer answer, Func<Reason, string>? say = null) => JsonOut.Text(json => Write(json, answer, say));
 
     /// <summary>Into a document that is being written, as one object.</summary>
-    public static void Write(Utf8JsonWriter json, TrialAnswer answer)
+    public static void Write(Utf8JsonWriter json, TrialAnswer answer, Func<Reason, string>? say = null)
     {
         json.WriteStartObject();
         json.WriteNumber("fractile", answer.Settings.Fractile);
         json.WriteNumber("confidence", answer.Settings.Confidence);
         json.WriteString("law", answer.Settings.Law == StrengthLaw.Normal ? "normal" : "lognormal");
-        json.WriteObjects("kinds", answer.Kinds, (j, k) => WriteKind(j, k, answer));
+        json.WriteObjects("kinds", answer.Kinds, (j, k) => WriteKind(j, k, answer, say));
         if (answer.NewKind is { } fresh) WriteExpected(json, "new_kind", fresh);
         json.WriteSome("comparisons", answer.Comparisons, WriteComparison);
-        json.WriteSome("assumptions", answer.Reasons, (j, r) => j.WriteString("code", r.Code));
+        json.WriteSome("assumptions", answer.Reasons, (j, r) => WriteReason(j, r, say));
         json.WriteEndObject();
     }
 
-    private static void WriteKind(Utf8JsonWriter json, KindResult kind, TrialAnswer answer)
+    private static void WriteKind(Utf8JsonWriter json, KindResult kind, TrialAnswer answer, Func<Reason, string>? say)
     {
         json.WriteString("kind", kind.Kind);
         json.WriteNumber("n", kind.Tests.Count);
@@ -37,7 +38,13 @@ public static class TrialJson
         json.WriteObjects("suspects", kind.Suspects, WriteSuspect);
         if (kind.Expected is { } expected) WriteExpected(json, "predictive", expected);
         json.WriteObjects("tests", kind.Tests, (j, t) => WriteTest(j, t, answer.FurtherColumns));
-        json.WriteObjects("reasons", kind.Reasons, (j, r) => j.WriteString("code", r.Code));
+        json.WriteObjects("reasons", kind.Reasons, (j, r) => WriteReason(j, r, say));
+    }
+
+    private static void WriteReason(Utf8JsonWriter json, Reason reason, Func<Reason, string>? say)
+    {
+        json.WriteString("code", reason.Code);
+        if (say is not null) json.WriteString("why", say(reason));
     }
 
     private static void WriteCharacteristic(Utf8JsonWriter json, CharacteristicLoad characteristic, TrialSettings settings)

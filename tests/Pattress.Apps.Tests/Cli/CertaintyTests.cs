@@ -1,0 +1,96 @@
+using System.Text.Json;
+
+namespace Pattress.Apps.Tests.Cli;
+
+/// <summary>compare, certainty and proof on the command line.</summary>
+public class CertaintyTests
+{
+    private const string Claims = """{"claims":[{"kind":"one","load_kg":25,"load":"tension","basis":"recommended","board":"12.5 mm"},{"kind":"other","load_n":"0.4 kN","load":"tension","basis":"ultimate","board":"12.5 mm"},{"kind":"third","load_kg":"54 kg","load":"cantilever"}]}""";
+
+    private static string Flat => File.ReadAllText(Path.Combine(Samples.Root, "samples", "rented-flat.job.json"));
+
+    private static JsonElement Answer(Ran ran)
+    {
+        Assert.Equal((0, ""), (ran.Exit, ran.Error));
+        return JsonDocument.Parse(ran.Out).RootElement;
+    }
+
+    [Fact]
+    public async Task Claims_are_brought_to_one_basis_and_say_why_they_are_not_comparable()
+    {
+        var answer = Answer(await Ran.Reading(Claims, "compare", "-", "--json"));
+        // A recommended load is a quarter to a fifth of the mean (common practice, no source), widened to 3.2 to 6.3: 25 kg x 9.80665 x sqrt(3.2 x 6.3).
+        Assert.Equal(25 * 9.80665 * Math.Sqrt(3.2 * 6.3), answer.GetProperty("claims")[0].GetProperty("mean_n").GetDouble(), 6);
+        var pair = answer.GetProperty("pairs")[0];
+        Assert.False(pair.GetProperty("comparable").GetBoolean());
+        Assert.Contains("claims_basis_differs", pair.GetProperty("reasons").ToString());
+        // Without arm and bracket a weight on an arm stays an order of merit and is never converted.
+        Assert.False(answer.GetProperty("claims")[2].TryGetProperty("mean_n", out _));
+        Assert.False(answer.GetProperty("pairs")[1].TryGetProperty("chance_stronger", out _));
+    }
+
+    [Fact]
+    public async Task Kinds_tested_are_set_side_by_side_with_the_tests_that_would_settle_them()
+    {
+        var answer = Answer(await Ran.Reading("kind,load_n\na,500\na,540\nb,480\nb,520\nc,200\nc,210\n", "compare", "-", "--json"));
+        Assert.Equal(3, answer.GetProperty("pairs").GetArrayLength());
+        Assert.All(answer.GetProperty("pairs").EnumerateArray(), p => Assert.InRange(p.GetProperty("chance_stronger").GetDouble(), 0, 1));
+        Assert.True(answer.GetProperty("pairs")[0].GetProperty("tests_of_each").GetInt32() > 2);
+    }
+
+    [Fact]
+    public async Task Certainty_gives_chance_target_and_what_would_help()
+    {
+        var items = Answer(await Ran.Reading(Flat, "certainty", "-", "--json")).GetProperty("items");
+        var picture = items.EnumerateArray().Single(i => i.GetProperty("id").GetString() == "picture");
+        Assert.InRange(picture.GetProperty("probability_of_failure").GetDouble(), 0, picture.GetProperty("target_probability").GetDouble());
+        Assert.Contains("EN 1990", items.ToString());
+        Assert.Contains("certainty_gate", picture.GetProperty("reasons").ToString());
+        Assert.NotEqual(0, picture.GetProperty("unknowns").GetArrayLength());
+    }
+
+    [Fact]
+    public async Task What_own_tests_changed_is_shown()
+    {
+        string tests = string.Join(',', Enumerable.Range(0, 5).Select(i => $$"""{"id":"t{{i}}","fixing":"nylon_nut_plug.medium","load":"tension","load_n":2,"board_mm":9.5}"""));
+        var changed = Answer(await Ran.Reading(Flat.Replace("\"walls\"", $"\"trials\":[{tests}],\"walls\""), "certainty", "-", "--json")).GetProperty("changed_by_trials");
+        Assert.Equal("picture", changed[0].GetProperty("id").GetString());
+        Assert.Equal("nylon_nut_plug.medium", changed[0].GetProperty("fixing_before").GetString());
+    }
+
+    [Fact]
+    public async Task Proof_says_how_many_how_hard_and_with_what()
+    {
+        var picture = Answer(await Ran.Reading(Flat, "proof", "-", "--json")).GetProperty("items").EnumerateArray().First();
+        var pull = picture.GetProperty("pulls")[0];
+        // 1.25 times the action (assumed, after BS 8539's gentler rate), or the cap.
+        Assert.Equal(Math.Min(1.25 * pull.GetProperty("action_n").GetDouble(), pull.GetProperty("damage_cap_n").GetDouble()), pull.GetProperty("load_n").GetDouble(), 9);
+        Assert.Equal(9.80665, picture.GetProperty("hangs")[0].GetProperty("weight_n").GetDouble() / picture.GetProperty("hangs")[0].GetProperty("litres").GetDouble(), 9);
+        Assert.Equal(60, pull.GetProperty("hold_s").GetDouble());
+    }
+
+    [Theory]
+    [InlineData("certainty")]
+    [InlineData("proof")]
+    [InlineData("compare")]
+    public async Task Each_reads_well_as_text(string command)
+    {
+        var ran = await Ran.Reading(command == "compare" ? Claims : Flat, command, "-");
+        Assert.Equal((0, ""), (ran.Exit, ran.Error));
+        Assert.DoesNotContain("_", ran.Out);
+        Assert.All(ran.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Theory]
+    [InlineData("certainty", "{", "not_json")]
+    [InlineData("proof", "{\"pattress_job\":1}", "missing_field")]
+    [InlineData("compare", "{\"claims\":[{\"kind\":\"a\"},{\"kind\":\"b\",\"load_n\":-5}]}", "negative")]
+    [InlineData("compare", "{\"claims\":[{\"kind\":\"a\"},{\"kind\":\"b\",\"load_n\":5}]}", "claim_one_load")]
+    [InlineData("compare", "kind,load_n\na,many\n", "quantity_no")]
+    public async Task Bad_input_ends_with_2_and_its_code(string command, string document, string code)
+    {
+        var ran = await Ran.Reading(document, command, "-", "--json");
+        Assert.Equal(2, ran.Exit);
+        Assert.Contains(code, ran.Out);
+    }
+}
