@@ -19,6 +19,9 @@ public sealed record Job
     /// <summary>The document's version, written as <c>pattress_job</c>.</summary>
     public const int Version = 1;
 
+    /// <summary>A UUID v7 made where the job was begun, so that two devices know it for the same; empty when nobody gave one.</summary>
+    public string Id { get; init; } = "";
+
     public string Title { get; init; } = "";
 
     public Settings Settings { get; init; } = new();
@@ -35,6 +38,9 @@ public sealed record Job
 
     /// <summary>Pulls on what hangs in this house.</summary>
     public IReadOnlyList<ProofRecord> Proofs { get; init; } = [];
+
+    /// <summary>What was done on site.</summary>
+    public WorkDone Done { get; init; } = new();
 }
 
 /// <summary>One test of a fixing by the user, to failure or stopped before it. Tests are only ever added or withdrawn.</summary>

@@ -8,6 +8,7 @@ internal static class JobBuilder
 {
     public static Job Build(Entry document) => new()
     {
+        Id = document.TextOr("id", ""),
         Title = document.TextOr("title", ""),
         Settings = SettingsOf(document),
         Walls = All(document, "walls", WallBuilder.Build),
@@ -15,6 +16,7 @@ internal static class JobBuilder
         Stock = All(document, "stock", s => new StockItem(s.TextOf("fixing"), (int)s.NumberOf("count"))),
         Trials = All(document, "trials", TrialBuilder.Test),
         Proofs = All(document, "proofs", TrialBuilder.Proof),
+        Done = document["done"] is { } done ? DoneBuilder.Build(done) : new WorkDone(),
     };
 
     internal static IReadOnlyList<T> All<T>(Entry entry, string name, Func<Entry, T> build) => [.. entry.ItemsOf(name).Select(build)];

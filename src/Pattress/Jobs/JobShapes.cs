@@ -24,13 +24,15 @@ internal static class JobShapes
     /// <summary>The whole document.</summary>
     public static ObjectShape Document { get; } = new(
         Field.Required("pattress_job", new IntegerShape(Job.Version, Job.Version), "Version of the document."),
+        Field.Optional("id", new IdShape(), "A UUID v7 made where the job was begun."),
         Field.Optional("title", new TextShape(200)),
         Field.Optional("settings", SettingsShapes.Settings),
         Field.Required("walls", new ListShape(OneWall, 0, MostWalls)),
         Field.Required("fixtures", new ListShape(FixtureShapes.Fixture, 0, MostFixtures), "What shall hang."),
         Field.Optional("stock", new ListShape(Stock(), 0, MostStock), "What is in the van."),
         Field.Optional("trials", new ListShape(TrialShapes.Test, 0, TrialShapes.Most), "The user's own tests of fixings."),
-        Field.Optional("proofs", new ListShape(TrialShapes.Proof, 0, TrialShapes.Most), "Pulls on what hangs in this house."));
+        Field.Optional("proofs", new ListShape(TrialShapes.Proof, 0, TrialShapes.Most), "Pulls on what hangs in this house."),
+        Field.Optional("done", DoneShapes.Done, "What was done on site: only ever added to or withdrawn."));
 
     private static ObjectShape Wall() => new(
         Id,

@@ -11,6 +11,7 @@ public static class JobWriter
     {
         json.WriteStartObject();
         json.WriteNumber("pattress_job", Job.Version);
+        json.WriteMaybe("id", job.Id);
         json.WriteMaybe("title", job.Title);
         json.WriteStartObject("settings");
         WriteSettings(json, job.Settings);
@@ -20,6 +21,7 @@ public static class JobWriter
         json.WriteSome("stock", job.Stock, WriteStock);
         json.WriteSome("trials", job.Trials, TrialBuilder.Write);
         json.WriteSome("proofs", job.Proofs, TrialBuilder.Write);
+        DoneWriter.Write(json, job.Done);
         json.WriteEndObject();
     });
 

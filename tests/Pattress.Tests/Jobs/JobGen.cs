@@ -80,6 +80,15 @@ internal static class JobGen
         return field.Dimension == FieldDimension.Count ? Math.Floor(value) : value;
     }
 
+    private const string Noon = "2026-03-01T12:00:00Z";
+
+    private static WorkDone Done { get; } = new()
+    {
+        Holes = [new DrilledHole("d0", "f0", 1, new Point(100, 2000), 14, 13.5, Noon, false), new DrilledHole("d1", "f9", 0, new Point(1, 2), 6, 30, Noon, true)],
+        Read = [new CautionsRead("q0", "w0", ["caution_cables", "caution_pipes"], Noon)],
+        Signed = [new Signature("s9", "A. B.", "0123456789abcdef", [[new Point(0, 0), new Point(1000, 500.5)], [new Point(3, 4)]], Noon, true)],
+    };
+
     public static Gen<Job> Job { get; } = Gen.Select(
         Settings, Words, Wall(0), Wall(1), Gen.Int[0, FixtureCatalogue.Kinds.Count - 1].SelectMany(i => Fixture(0, FixtureCatalogue.Kinds[i])),
         (settings, title, first, second, fixture) => new Job
@@ -88,5 +97,6 @@ internal static class JobGen
             Stock = [new StockItem("strap_toggle.medium", 3)],
             Trials = [new OwnTest { Id = "t0", Fixing = "strap_toggle.medium", Load = "tension", LoadN = 512.5, BoardMm = 12.5, Outcome = "stopped", Moisture = "damp", Where = "site", Mode = "slid", On = "2025-03-14", Note = title, Withdrawn = true }],
             Proofs = [new ProofRecord { Id = "p0", Fixture = "f0", Bracket = 1, Hole = 2, Fixing = "strap_toggle.medium", LoadN = 120, HeldS = 60, MovedMm = 0.25, Result = "came_away", Way = "tester", On = "2025-03-14T09:30:00Z", Note = title, Withdrawn = true }],
+            Id = "j0", Done = Done,
         });
 }

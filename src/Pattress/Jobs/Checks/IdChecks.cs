@@ -6,8 +6,9 @@ namespace Pattress.Jobs.Checks;
 internal static class IdChecks
 {
     private static readonly string[] PartsOfWalls = ["readings", "openings", "services", "zones", "old_holes", "strip_checks"];
+    private static readonly string[] PartsOfDone = ["holes", "cautions_read", "signed"];
 
-    public static void Run(Entry job, ProblemList problems) => Run(job.ItemsOf("walls"), [.. job.ItemsOf("fixtures"), .. job.ItemsOf("trials"), .. job.ItemsOf("proofs")], problems);
+    public static void Run(Entry job, ProblemList problems) => Run(job.ItemsOf("walls"), [.. job.ItemsOf("fixtures"), .. job.ItemsOf("trials"), .. job.ItemsOf("proofs"), .. Done(job)], problems);
 
     public static void Run(IReadOnlyList<Entry> walls, IReadOnlyList<Entry> others, ProblemList problems)
     {
@@ -17,6 +18,8 @@ internal static class IdChecks
             if (!first.TryAdd(id.Text, id.Path)) problems.Add("duplicate_id", id.Path, id.Text, $"an id that is not yet at {first[id.Text]}");
         }
     }
+
+    private static IEnumerable<Entry> Done(Entry job) => job["done"] is { } done ? PartsOfDone.SelectMany(done.ItemsOf) : [];
 
     private static IEnumerable<Entry> Carriers(IReadOnlyList<Entry> walls, IReadOnlyList<Entry> others) =>
         walls.SelectMany(w => PartsOfWalls.SelectMany(w.ItemsOf).Prepend(w)).Concat(others);

@@ -22,7 +22,8 @@ public sealed record ProofPlan(int Count, double LoadN, double HoldSeconds, doub
     public const int LeastSacrificial = 5;
 
     private const int LeastPerArea = 3;
-    private const double Hold = 60, Movement = 0.5;
+    /// <summary>Thirty seconds on the clock (common practice, no source).</summary>
+    private const double Hold = 30, Movement = 0.5;
 
     /// <summary>A sample of one area's fixings, rates borrowed from BS 8539 (written for concrete and masonry); at least 3, or all.</summary>
     /// <param name="fixings">Fixings of the area, at least 1.</param>
