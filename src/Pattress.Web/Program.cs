@@ -13,6 +13,7 @@ builder.Services.AddSingleton<Words>();
 builder.Services.AddSingleton<Viewport>();
 builder.Services.AddSingleton<Keeper>();
 await Page.Load();
+await Moving.Load();
 var host = builder.Build();
 await host.Services.GetRequiredService<Keeper>().OpenLast();
 Doors.Desk = host.Services.GetRequiredService<Desk>();

@@ -23,10 +23,11 @@ public sealed class Visit : IAsyncDisposable
 
     /// <param name="width">Of the window, px.</param>
     /// <param name="blockApi">Every request to /api/ is cut off.</param>
-    public static async Task<Visit> To(Chromium chromium, PublishedApp app, string path, int width, bool blockApi = false, ColorScheme scheme = ColorScheme.Light)
+    /// <param name="touch">A phone: it is touched and has no mouse.</param>
+    public static async Task<Visit> To(Chromium chromium, PublishedApp app, string path, int width, bool blockApi = false, ColorScheme scheme = ColorScheme.Light, bool touch = false)
     {
         // axe is put in by script, which the page's own policy would forbid.
-        var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 800 }, BypassCSP = true, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
+        var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 800 }, BypassCSP = true, ColorScheme = scheme, HasTouch = touch, IsMobile = touch, ReducedMotion = ReducedMotion.Reduce });
         context.SetDefaultTimeout(120_000);
         if (blockApi) await context.RouteAsync("**/api/**", r => r.AbortAsync());
         var visit = new Visit(context, await context.NewPageAsync(), app.Url);
@@ -55,14 +56,18 @@ public sealed class Visit : IAsyncDisposable
 
     public Task<double> AskNumber(string door) => Page.EvaluateAsync<double>(Door(door));
 
+    /// <summary>Asks for a number by an index; NaN where there is none.</summary>
+    public async Task<double> AskNumber(string door, int which) =>
+        await Page.EvaluateAsync<double>(Door(door, which.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+
     public async Task<JsonDocument> Plan() => JsonDocument.Parse(await Ask("PlanOnDesk"));
 
     public Task Saved() => Assertions.Expect(Page.Locator(".kept")).ToHaveTextAsync("Saved on this device");
 
     public ValueTask DisposeAsync() => _context.DisposeAsync();
 
-    private static string Door(string door) =>
-        $"async () => (await globalThis.getDotnetRuntime(0).getAssemblyExports('Pattress.Web.dll')).Pattress.Web.Browser.Doors.{door}()";
+    private static string Door(string door, string argument = "") =>
+        $"async () => (await globalThis.getDotnetRuntime(0).getAssemblyExports('Pattress.Web.dll')).Pattress.Web.Browser.Doors.{door}({argument})";
 
     private void Listen()
     {

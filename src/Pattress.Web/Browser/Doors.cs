@@ -27,4 +27,26 @@ internal static partial class Doors
         Planner.Plan(Desk.Job, PlanData.Embedded);
         return clock.GetElapsedTime(start).TotalMilliseconds;
     }
+
+    /// <summary>Milliseconds that the plan takes after a thing was moved a little; NaN past the last thing.</summary>
+    [JSExport]
+    internal static double TimeAfterMoving(int thing) => Desk?.Job is { } job && thing < job.Fixtures.Count
+        ? After(job, job.With(job.Fixtures[thing] with { At = new(job.Fixtures[thing].At.X + 1, job.Fixtures[thing].At.Y) }))
+        : double.NaN;
+
+    /// <summary>Milliseconds that the plan takes after a reading was added to a wall; NaN past the last wall.</summary>
+    [JSExport]
+    internal static double TimeAfterReading(int wall) => Desk?.Job is { } job && wall < job.Walls.Count
+        ? After(job, job.With(job.Walls[wall].Add(new Reading { Id = "measured", Kind = "tap", At = new(job.Walls[wall].WidthMm / 2, 300), Sound = "hollow" })))
+        : double.NaN;
+
+    private static double After(Job before, Job after)
+    {
+        var clock = TimeProvider.System;
+        var planner = new Replanner(PlanData.Embedded);
+        planner.Plan(before);
+        long start = clock.GetTimestamp();
+        planner.Plan(after);
+        return clock.GetElapsedTime(start).TotalMilliseconds;
+    }
 }

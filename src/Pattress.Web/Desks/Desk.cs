@@ -2,10 +2,13 @@ using Pattress.Jobs;
 
 namespace Pattress.Web.Desks;
 
-/// <summary>The job on the desk, its plan, and the way back and forward. Every change plans anew, at once, in this browser.</summary>
+/// <summary>
+/// The job on the desk, its plan, and the way back and forward. Every change plans what it touches, at once, in this browser.
+/// </summary>
 public sealed class Desk(TimeProvider clock)
 {
     private readonly History _history = new();
+    private readonly Replanner _planner = new(PlanData.Embedded);
 
     /// <summary>Something changed: whoever shows it draws again.</summary>
     public event Action? Changed;
@@ -73,7 +76,7 @@ public sealed class Desk(TimeProvider clock)
         Job = job;
         Problems = [];
         long start = clock.GetTimestamp();
-        Plan = Planner.Plan(job, PlanData.Embedded);
+        Plan = _planner.Plan(job);
         Took = clock.GetElapsedTime(start);
         Revision++;
         Changed?.Invoke();

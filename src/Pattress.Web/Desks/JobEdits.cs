@@ -51,6 +51,31 @@ internal static class JobEdits
         return fixture with { Words = words };
     }
 
+    /// <summary>Puts one of the brackets that were placed by hand elsewhere.</summary>
+    public static Fixture WithBracket(this Fixture fixture, int index, Point at) =>
+        fixture with { Brackets = [.. fixture.Brackets.Select((b, i) => i == index ? at : b)] };
+
+    /// <summary>One bracket more, halfway between the last two or a hand's breadth beside the last.</summary>
+    public static Fixture MoreBrackets(this Fixture fixture, Wall wall)
+    {
+        var last = fixture.Brackets.Count > 0 ? fixture.Brackets[^1] : fixture.At;
+        double beside = last.X + HandMm <= wall.WidthMm ? HandMm : -HandMm;
+        var next = fixture.Brackets.Count < 2 ? last with { X = last.X + beside } : new Point((last.X + fixture.Brackets[^2].X) / 2, (last.Y + fixture.Brackets[^2].Y) / 2);
+        return fixture with { Brackets = [.. fixture.Brackets, next] };
+    }
+
+    private const double HandMm = 100;
+
+    /// <summary>Where the thing's place may be so that neither it nor a bracket placed by hand leaves the wall.</summary>
+    public static Point Reach(this Fixture fixture, Wall wall, Point at)
+    {
+        double X(double x) => Math.Clamp(x, 0, wall.WidthMm);
+        double Y(double y) => Math.Clamp(y, 0, wall.HeightMm);
+        double dx = X(at.X) - fixture.At.X, dy = Y(at.Y) - fixture.At.Y;
+        foreach (var b in fixture.Brackets) (dx, dy) = (X(b.X + dx) - b.X, Y(b.Y + dy) - b.Y);
+        return new(fixture.At.X + dx, fixture.At.Y + dy);
+    }
+
     /// <summary>Moves a thing; brackets that were placed by hand go with it.</summary>
     public static Fixture MovedTo(this Fixture fixture, Point at) => fixture with
     {

@@ -14,7 +14,8 @@ internal static class Turns
     public static async Task<IReadOnlyList<Turn>> Along(Job job, Fixture fixture, string field, double low, double high)
     {
         var alone = job with { Fixtures = [fixture] };
-        Verdict At(double value) => Planner.Plan(alone.With(fixture.Number(field, value)), PlanData.Embedded).Items[0].Verdict;
+        var planner = new Replanner(PlanData.Embedded);
+        Verdict At(double value) => planner.Plan(alone.With(fixture.Number(field, value))).Items[0].Verdict;
         var turns = new List<Turn>();
         double start = low, before = low;
         var verdict = At(low);

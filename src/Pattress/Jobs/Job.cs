@@ -199,6 +199,13 @@ public sealed record Wall
     public IReadOnlyList<StripCheck> StripChecks { get; init; } = [];
 
     public Condition Condition { get; init; } = new();
+
+    /// <summary>
+    /// <c>usual</c>, or a wall that this program does not judge alone: <c>no_fines</c>, <c>cast_concrete</c>, <c>clinker_block</c>,
+    /// <c>rubble</c>, <c>honeycomb</c>, <c>metal_lath</c>, <c>resilient_bars</c>, <c>gypsum_fibre</c>, <c>wood_backed</c>,
+    /// <c>furred_ceiling</c> or <c>sloping_ceiling</c>. Such a wall is "check first", with what to find out.
+    /// </summary>
+    public string BuiltAs { get; init; } = "usual";
 }
 
 /// <summary>The state of a wall's surface.</summary>
@@ -292,7 +299,7 @@ public sealed record Service(string Id, string Kind, Rect Area, string Face)
     public bool IsElectrical => Kind is "socket" or "switch" or "light" or "spur";
 }
 
-/// <summary>A zone with a build-up of its own: <c>lintel</c>, <c>reveal</c>, <c>boxing</c>, <c>chimney_breast</c>, <c>bulkhead</c>, <c>board_joint</c>, <c>door_leaf</c> or <c>panel</c>.</summary>
+/// <summary>A zone with a build-up of its own: <c>lintel</c>, <c>reveal</c>, <c>boxing</c>, <c>chimney_breast</c>, <c>bulkhead</c>, <c>board_joint</c>, <c>door_leaf</c>, <c>panel</c> or <c>coving</c>.</summary>
 public sealed record WallZone(string Id, string Kind, Rect Area);
 
 /// <summary>A hole or plug left from before.</summary>

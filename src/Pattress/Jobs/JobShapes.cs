@@ -48,7 +48,8 @@ internal static class JobShapes
         Field.Optional("zones", new ListShape(Zone(), 0, MostParts), "Parts that are built otherwise."),
         Field.Optional("old_holes", new ListShape(OldHole(), 0, MostParts)),
         Field.Optional("strip_checks", new ListShape(StripCheck(), 0, MostParts), "Recorded checks for cables and pipes, a strip each."),
-        Field.Optional("condition", SettingsShapes.Condition));
+        Field.Optional("condition", SettingsShapes.Condition),
+        Field.Optional("built_as", new WordShape([.. FurtherWalls.Ids.Prepend("usual")]), "A wall that is check first, with what to find out."));
 
     private static ObjectShape Opening() => new(
         [Id, Field.Required("kind", new WordShape("window", "door", "recess")), .. Area()]);
@@ -64,7 +65,7 @@ internal static class JobShapes
     private static ObjectShape Zone() => new(
         [
             Id,
-            Field.Required("kind", new WordShape("lintel", "reveal", "boxing", "chimney_breast", "bulkhead", "board_joint", "door_leaf", "panel")),
+            Field.Required("kind", new WordShape("lintel", "reveal", "boxing", "chimney_breast", "bulkhead", "board_joint", "door_leaf", "panel", "coving")),
             .. Area(),
         ]);
 

@@ -1,7 +1,6 @@
 using Pattress.Actions;
 using Pattress.Fixings;
 using Pattress.Planning;
-using Pattress.Planning.Resisting;
 using Pattress.Strength.Mechanisms;
 
 namespace Pattress.Jobs;
@@ -21,20 +20,9 @@ public static class Planner
 
     /// <summary>Plans a whole job. The same job gives the same plan on the same build. Never fails on a job that passed the door.</summary>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
-    public static PlanAnswer Plan(Job job, PlanData data, CancellationToken cancel = default)
-    {
-        var house = HouseView.Of(job);
-        var trials = OwnTrials.Of(job.Trials, job.Proofs);
-        var planned = new List<PlannedItem>();
-        foreach (var fixture in job.Fixtures)
-        {
-            cancel.ThrowIfCancellationRequested();
-            planned.Add(ProofGate.Apply(ItemPlanner.Plan(fixture, house[fixture.Wall], job.Settings, data.Catalogue, trials), job.Proofs));
-        }
-        return Gather(job, data, house, planned);
-    }
+    public static PlanAnswer Plan(Job job, PlanData data, CancellationToken cancel = default) => new Replanner(data).Plan(job, cancel);
 
-    private static PlanAnswer Gather(Job job, PlanData data, IReadOnlyDictionary<string, WallView> house, List<PlannedItem> planned)
+    internal static PlanAnswer Gather(Job job, PlanData data, HouseView house, IReadOnlyList<PlannedItem> planned)
     {
         var items = planned.Select(p => p.Answer).ToList();
         var buy = GreedyBuying.Lines(items, job.Stock, data.Catalogue);
@@ -45,7 +33,7 @@ public static class Planner
     }
 
     /// <summary>Each check once, with all the items that wait for it; in the order of the items.</summary>
-    private static IReadOnlyList<CheckToDo> Checks(List<PlannedItem> planned) =>
+    private static IReadOnlyList<CheckToDo> Checks(IReadOnlyList<PlannedItem> planned) =>
         [.. planned.SelectMany(p => p.Checks).GroupBy(c => (c.Kind, c.Wall, c.At, Key(c.Why)))
             .Select(g => g.First() with { Items = [.. g.SelectMany(c => c.Items).Distinct(StringComparer.Ordinal)] })];
 

@@ -20,6 +20,7 @@ internal static class WallBuilder
         Zones = JobBuilder.All(wall, "zones", z => new WallZone(z.TextOf("id"), z.TextOf("kind"), AreaOf(z))),
         OldHoles = JobBuilder.All(wall, "old_holes", h => new OldHole(h.TextOf("id"), h.MaybePoint("at_mm")!.Value, h.NumberOf("diameter_mm"))),
         StripChecks = JobBuilder.All(wall, "strip_checks", c => new StripCheck(c.TextOf("id"), c.TextOf("strip"), c.TextOf("how"))),
+        BuiltAs = wall.TextOr("built_as", "usual"),
         Condition = wall["condition"] is { } condition ? ConditionOf(condition) : new Condition(),
     };
 

@@ -21,6 +21,7 @@ internal static class WallWriter
         json.WriteSome("old_holes", wall.OldHoles, WriteOldHole);
         json.WriteSome("strip_checks", wall.StripChecks, WriteCheck);
         WriteCondition(json, wall.Condition);
+        if (wall.BuiltAs != "usual") json.WriteString("built_as", wall.BuiltAs);
     }
 
     private static void WritePart(Utf8JsonWriter json, string id, string kind, Rect area)

@@ -22,6 +22,7 @@ public static class Gates
         if (worst.Picked is null || Choice.Rounded(worst.AnythingHolds) < GivenUp) return NotHere(Nothing(worst, ask), Remedies.For(worst, wall, ask));
         var found = new List<(Reason Why, Reason Remedy, CheckToDo Check)>();
         Coating(fixture, wall, ask, found);
+        Further(fixture, wall, brackets, found);
         Damp(fixture, wall, brackets, found);
         Doubt(fixture, wall, brackets, ask, found);
         Strips(fixture, wall, brackets, found);
@@ -52,6 +53,14 @@ public static class Gates
         if (c.Sampled == "found") found.Add((new("check_asbestos_found"), new("remedy_trade", Said.Name("trade.asbestos")), Check("sample", fixture, wall, new("check_asbestos_found"))));
         else if (c.Sampled == "not_sampled" && old && c.Coating is "textured" or "unknown")
             found.Add((new("check_coating", Said.Year(Cautions.AsbestosYear)), new("remedy_sample"), Check("sample", fixture, wall, new("check_do_sample"))));
+    }
+
+    /// <summary>Walls and coving that only somebody who has looked can speak of.</summary>
+    private static void Further(Fixture fixture, WallView wall, IReadOnlyList<BracketPlan> brackets, List<(Reason, Reason, CheckToDo)> found)
+    {
+        if (wall.Wall.BuiltAs != "usual") Add(wall.Wall.BuiltAs);
+        if (wall.Wall.Zones.Any(z => z.Kind == "coving" && brackets.SelectMany(b => b.Answer.Holes).Any(h => z.Area.Contains(h.At)))) Add("coving");
+        void Add(string id) => found.Add((new("check_further", Said.Name("built_as." + id)), FurtherWalls.FindOut(id), Check("look", fixture, wall, FurtherWalls.FindOut(id))));
     }
 
     private static void Damp(Fixture fixture, WallView wall, IReadOnlyList<BracketPlan> brackets, List<(Reason, Reason, CheckToDo)> found)

@@ -26,35 +26,54 @@ public static class Holds
     public static Hold Worst(
         FixingSize size, Spot spot, IReadOnlyList<CaseForces> cases, IReadOnlyList<Point> holes, BracketPlate plate, Ask ask, Trace? trace)
     {
-        Hold? worst = null;
+        var known = new FixingCarries?[Durations];
+        double most = double.NegativeInfinity;
         int at = 0;
         for (int c = 0; c < cases.Count; c++)
         {
-            var hold = InCase(size, spot, cases[c], holes, plate, ask, null);
-            if (hold.NotCovered is not null) return hold;
-            if (worst is null || hold.Utilisation > worst.Utilisation) (worst, at) = (hold, c);
+            // What a fixing carries depends on the case only through the duration of its load.
+            var carries = known[(int)cases[c].Case.Duration] ??= Resistances.Of(size, spot, ask, cases[c].Case.Duration, holes, plate, null);
+            if (Reaching(size, carries) is { } why) return Nothing(cases[c], why);
+            double used = MostUsed(carries, cases[c]);
+            if (used > most) (most, at) = (used, c);
         }
-        return trace is null ? worst! : InCase(size, spot, cases[at], holes, plate, ask, trace);
+        var worst = cases[at];
+        return Gathered(trace is null ? known[(int)worst.Case.Duration]! : Resistances.Of(size, spot, ask, worst.Case.Duration, holes, plate, trace), worst, holes, ask, trace);
     }
 
-    private static Hold InCase(
-        FixingSize size, Spot spot, CaseForces forces, IReadOnlyList<Point> holes, BracketPlate plate, Ask ask, Trace? trace)
+    private static readonly int Durations = Enum.GetValues<LoadDuration>().Length;
+
+    /// <summary>Why it carries nothing; a plate or face that eats the whole screw leaves no depth, and so no resistance to divide by.</summary>
+    private static Reason? Reaching(FixingSize size, FixingCarries carries) =>
+        carries.NotCovered ?? (carries.Pull.DesignN > 0 && carries.Shear.DesignN > 0 ? null : new Reason("screw_reaches_nothing", Said.Length(size.LengthMm)));
+
+    private static double MostUsed(FixingCarries carries, CaseForces forces)
     {
-        var carries = Resistances.Of(size, spot, ask, forces.Case.Duration, holes, plate, trace);
-        if (carries.NotCovered is { } why) return Nothing(forces, why);
-        // A plate or face that eats the whole screw leaves no depth, and so no resistance to divide by.
-        if (!(carries.Pull.DesignN > 0 && carries.Shear.DesignN > 0)) return Nothing(forces, new Reason("screw_reaches_nothing", Said.Length(size.LengthMm)));
-        int worst = Enumerable.Range(0, holes.Count).MaxBy(i => Used(carries, forces.Tension[i], forces.Shear[i]));
-        double T_Ed = forces.Tension[worst], V_Ed = forces.Shear[worst];
-        double fixing = Interact(carries, T_Ed, V_Ed, trace), toe = Toe(forces.ToeMpa, carries.ToeMpa, trace);
+        int worst = WorstOf(carries, forces);
+        double fixing = Interact(carries, forces.Tension[worst], forces.Shear[worst], null);
+        return Math.Max(fixing, Math.Max(Toe(forces.ToeMpa, carries.ToeMpa, null), Bending(forces.Case.Design.N, carries.BendingN, null)));
+    }
+
+    private static int WorstOf(FixingCarries carries, CaseForces forces)
+    {
+        int worst = 0;
+        double most = Used(carries, forces.Tension[0], forces.Shear[0]);
+        for (int i = 1; i < forces.Tension.Count; i++)
+        {
+            double used = Used(carries, forces.Tension[i], forces.Shear[i]);
+            if (used > most) (worst, most) = (i, used);
+        }
+        return worst;
+    }
+
+    private static Hold Gathered(FixingCarries carries, CaseForces forces, IReadOnlyList<Point> holes, Ask ask, Trace? trace)
+    {
+        int worst = WorstOf(carries, forces);
+        double tension = forces.Tension[worst], shear = forces.Shear[worst];
+        double fixing = Interact(carries, tension, shear, trace), toe = Toe(forces.ToeMpa, carries.ToeMpa, trace);
         double bending = Bending(forces.Case.Design.N, carries.BendingN, trace);
         // Permitted is what may hang there uncounted: the design value over the factor on actions.
         double onActions = ask.Settings.Standards == "us" ? 1 : ask.Settings.GammaVariable;
-        return Gathered(carries, forces, holes, T_Ed, V_Ed, fixing, toe, bending, onActions);
-    }
-
-    private static Hold Gathered(FixingCarries carries, CaseForces forces, IReadOnlyList<Point> holes, double tension, double shear, double fixing, double toe, double bending, double onActions)
-    {
         bool pulled = tension / carries.Pull.DesignN >= shear / carries.Shear.DesignN;
         var main = pulled ? carries.Pull : carries.Shear;
         // Along the load's own direction the mean scales as the design value does.

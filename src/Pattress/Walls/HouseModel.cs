@@ -14,9 +14,14 @@ public static class HouseModel
     public static IReadOnlyList<WallBelief> Infer(IReadOnlyList<WallEvidence> walls, WallRates? rates = null)
     {
         var use = rates ?? WallRates.Default;
-        WallPosterior[] all = [.. walls.Select(w => new WallPosterior(w, use))];
+        return Infer(walls, [.. walls.Select(w => new WallPosterior(w, use))], use);
+    }
+
+    /// <summary>The same from posteriors that are at hand; walls of different kinds do not touch each other.</summary>
+    internal static IReadOnlyList<WallBelief> Infer(IReadOnlyList<WallEvidence> walls, WallPosterior[] all, WallRates use)
+    {
         var beliefs = new WallBelief[walls.Count];
-        foreach (var group in Enumerable.Range(0, walls.Count).GroupBy(i => (walls[i].Kind, Role(walls[i]))))
+        foreach (var group in Enumerable.Range(0, walls.Count).GroupBy(i => KindOf(walls[i])))
             Group([.. group], walls, all, beliefs, use);
         return beliefs;
     }
@@ -43,6 +48,9 @@ public static class HouseModel
 
     /// <summary>Most readings that are explained, one inference each.</summary>
     public const int MostExplained = WallExplain.Most;
+
+    /// <summary>Walls of one kind inform each other.</summary>
+    internal static (string Kind, string Role) KindOf(WallEvidence e) => (e.Kind, Role(e));
 
     /// <summary>Partitions, walls to the outside and to a neighbour are of different kinds.</summary>
     private static string Role(WallEvidence e) => e.OtherSide is "outside" or "neighbour" ? e.OtherSide : "room";

@@ -60,6 +60,69 @@ public sealed class FixturePropertyTests
                 Assert.True(Top(what, field, In(f, Math.Max(a, b))) >= Top(what, field, In(f, Math.Min(a, b))) - 1e-9);
     }, iter: Few);
 
+    public static TheoryData<string> Kinds => [.. Ids];
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Wider_or_longer_is_never_lighter(string what) => Gen.Select(Gen.Double[0, 1], Gen.Double[0, 1]).Sample((a, b) =>
+    {
+        foreach (string field in (string[])["width_mm", "drop_mm", "height_mm"])
+            if (FixtureCatalogue.Find(what)!.Field(field) is { } f && (field != "height_mm" || f.Required))
+                Assert.True(Of(what, (field, In(f, Math.Max(a, b)))).Load().MassKg >= Of(what, (field, In(f, Math.Min(a, b)))).Load().MassKg - 1e-9, field);
+    }, iter: Few);
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Longer_arm_never_lowers_the_top_fixing_of_any_kind(string what) => Gen.Select(Gen.Double[0, 1], Gen.Double[0, 1]).Sample((a, b) =>
+    {
+        foreach (string field in (string[])["projection_mm", "extension_mm", "cog_out_mm", "depth_mm", "packing_mm"])
+            if (FixtureCatalogue.Find(what)!.Field(field) is { } f)
+                Assert.True(Top(what, field, In(f, Math.Max(a, b))) >= Top(what, field, In(f, Math.Min(a, b))) - 1e-9, field);
+    }, iter: Few);
+
+    // Every length, mass and force of every kind typed once in inches, pounds and pounds force, once in mm, kg and N (1 in = 25.4 mm,
+    // 1 lb = 0.45359237 kg, 1 lbf = 4.4482216152605 N, all exact by definition).
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Imperial_and_metric_entries_give_the_same_loads(string what) => Gen.Double[0, 1].Array[80].Sample(unit =>
+    {
+        var metric = Filled(FixtureCatalogue.Find(what)!, unit, [], false);
+        var imperial = metric with { Numbers = metric.Numbers.ToDictionary(n => n.Key, n => Retyped(FixtureCatalogue.Find(what)!.Field(n.Key)!, n.Value)) };
+        var (a, b) = (metric.Load(), imperial.Load());
+        Close(a.MassKg, b.MassKg, 1);
+        Assert.Equal(a.Brackets.Count, b.Brackets.Count);
+        // What cancels is as exact as what it is the difference of: the greatest force and moment on any bracket.
+        double force = Most(a, w => Math.Abs(w.N) + Math.Abs(w.Vx) + Math.Abs(w.Vy)), moment = Most(a, w => Math.Abs(w.Mx) + Math.Abs(w.My) + Math.Abs(w.Tz)) + force;
+        foreach (var (x, y) in a.Brackets.SelectMany(p => p.Cases).Zip(b.Brackets.SelectMany(p => p.Cases))) Close(x.Design, y.Design, force, moment);
+    }, iter: Few);
+
+    private static double Retyped(FixtureField f, double value)
+    {
+        (string Unit, double Size, Dimension In)? unit = f.Dimension switch
+        {
+            FieldDimension.Length => ("in", 25.4, Dimension.LengthMm),
+            FieldDimension.Mass => ("lb", 0.45359237, Dimension.MassKg),
+            FieldDimension.Force => ("lbf", 4.4482216152605, Dimension.ForceN),
+            _ => null,
+        };
+        if (unit is not { } u) return value;
+        string typed = (value / u.Size).ToString("R", System.Globalization.CultureInfo.InvariantCulture);
+        if (typed.Contains('E')) return value;
+        Assert.True(QuantityText.TryParse(typed + " " + u.Unit, u.In, out double read), typed);
+        return read;
+    }
+
+    private static double Most(FixtureActions actions, Func<Wrench, double> size) => actions.Brackets.SelectMany(b => b.Cases).Max(c => size(c.Design));
+
+    private static void Close(Wrench a, Wrench b, double force, double moment)
+    {
+        foreach (var (x, y) in (ReadOnlySpan<(double, double)>)[(a.N, b.N), (a.Vx, b.Vx), (a.Vy, b.Vy)]) Close(x, y, force);
+        foreach (var (x, y) in (ReadOnlySpan<(double, double)>)[(a.Mx, b.Mx), (a.My, b.My), (a.Tz, b.Tz)]) Close(x, y, moment);
+    }
+
+    private static void Close(double a, double b, double scale) =>
+        Assert.True(Math.Abs(a - b) <= 1e-12 * Math.Max(1, Math.Max(scale, Math.Abs(a))), $"{a:R} and {b:R}");
+
     [Fact]
     public void Inches_and_millimetres_agree() => Gen.Int[16, 90].Sample(inches =>
     {

@@ -60,7 +60,7 @@ internal static class JobGen
             Zones = [new WallZone($"z{n}", "lintel", areas.Item3)],
             OldHoles = [new OldHole($"h{n}", hole, 8)],
             StripChecks = [new StripCheck($"c{n}", "ceiling", "isolated")],
-            Condition = new Condition { Moisture = moisture, Coating = "tiled", Sampled = "clear" },
+            Condition = new Condition { Moisture = moisture, Coating = "tiled", Sampled = "clear" }, BuiltAs = n == 0 ? "rubble" : "usual",
         });
 
     private static Gen<Fixture> Fixture(int n, FixtureKind kind) => Gen.Select(

@@ -20,11 +20,19 @@ public static class Combination
     /// <summary>gamma_G G + gamma_Q Q. Where the permanent part works against the variable one it counts with <see cref="PermanentThatHelps"/>.</summary>
     public static Wrench Design(Wrench permanent, Wrench variable, Settings settings)
     {
-        bool us = settings.Standards == "us", helps = Together(permanent, variable) < 0;
+        bool us = settings.Standards == "us", helps = Helps(permanent, variable);
         double gammaG = helps ? us ? AmericanPermanentThatHelps : PermanentThatHelps : us ? 1 : settings.GammaPermanent;
         return gammaG * permanent + (us ? 1 : settings.GammaVariable) * variable;
     }
 
+    /// <summary>
+    /// True where the two work against each other: their product is negative by more than rounding, so that the same load
+    /// in other units never gets another factor.
+    /// </summary>
+    private static bool Helps(Wrench g, Wrench q) => Together(g, q) < -Rounding * Math.Sqrt(Together(g, g) * Together(q, q));
+
     private static double Together(Wrench g, Wrench q) =>
         g.N * q.N + g.Vx * q.Vx + g.Vy * q.Vy + (g.Mx * q.Mx + g.My * q.My + g.Tz * q.Tz) / (LeverMm * LeverMm);
+
+    private const double Rounding = 1e-9;
 }

@@ -19,10 +19,10 @@ public sealed class BuiltView : WallView
     private readonly HouseBelief _house;
     private readonly SupportBelief _line;
 
-    public BuiltView(Wall wall, HouseBelief house) : base(wall)
+    internal BuiltView(OneWall wall, HouseBelief house) : base(wall.Wall)
     {
         _house = house;
-        _line = SupportModel.Infer(LineScans.Of(wall, []));
+        _line = wall.Line;
         Answer = WallAnswers.Of(this, house, _line);
     }
 

@@ -11,20 +11,24 @@ public sealed class HouseBelief
 {
     private readonly Dictionary<string, WallBelief> _walls = new(StringComparer.Ordinal);
     private readonly Dictionary<string, IReadOnlyList<ZoneOfWall>> _zones = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, WallEvidence> _evidence = new(StringComparer.Ordinal);
+    private readonly IReadOnlyList<WallEvidence> _evidence;
 
-    public HouseBelief(Job job)
+    public HouseBelief(Job job) : this([.. job.Walls.Select(w => OneWall.Of(w, job.Settings))])
     {
-        foreach (var wall in job.Walls) _evidence[wall.Id] = Evidence.Of(wall, job.Settings);
-        foreach (var belief in HouseModel.Infer([.. job.Walls.Select(w => Plain(_evidence[w.Id]))])) _walls[belief.WallId] = belief;
-        foreach (var wall in job.Walls) _zones[wall.Id] = WallModel.InferZones(_evidence[wall.Id]).Zones;
+    }
+
+    internal HouseBelief(IReadOnlyList<OneWall> walls)
+    {
+        foreach (var belief in HouseModel.Infer([.. walls.Select(w => w.Evidence)], [.. walls.Select(w => w.Posterior)], WallRates.Default)) _walls[belief.WallId] = belief;
+        foreach (var wall in walls) _zones[wall.Wall.Id] = wall.Zones;
+        _evidence = [.. walls.Select(w => w.Evidence)];
     }
 
     /// <summary>What the wall is believed to be away from its zones, its contradictions and what the house moved.</summary>
     public WallBelief Of(string wall) => _walls[wall];
 
     /// <summary>Which of its readings moved what the wall is believed to be, greatest first. One inference a reading: only where it is asked for.</summary>
-    public IReadOnlyList<ReadingInfluence> Explain(string wall) => HouseModel.Explain([.. _evidence.Values.Select(Plain)], wall);
+    public IReadOnlyList<ReadingInfluence> Explain(string wall) => HouseModel.Explain(_evidence, wall);
 
     /// <summary>The wall away from its zones.</summary>
     public IReadOnlyList<Believed> Whole(string wall) => [.. _walls[wall].BuildUps.Select(b => Of(b, b.Probability))];
@@ -59,7 +63,7 @@ public sealed class HouseBelief
     public CheckToDo? Settle(Wall wall, Point? at, IReadOnlyList<string> items) => WallChecks.Best(wall, at is { } p ? At(wall.Id, p) : Whole(wall.Id), at, items);
 
     /// <summary>Readings over openings speak of lintels, not of the wall.</summary>
-    private static WallEvidence Plain(WallEvidence e) => e with
+    internal static WallEvidence Plain(WallEvidence e) => e with
     {
         Readings = [.. e.Readings.Where(r => !e.Openings.Any(o => Over(o, r)) && !e.Parts.Any(p => In(p, r)))],
     };

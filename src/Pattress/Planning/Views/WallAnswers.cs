@@ -22,8 +22,10 @@ internal static class WallAnswers
             [.. line.Pitches.Select(p => new PitchChance(p.Mm, p.Probability))],
             [.. house.Zones(wall.Id).Select(z => new ZoneAnswer(z.Id, z.Kind, z.Area, Chances(z.Believed)))],
             view.Strips, house.Settle(wall, null, []),
-            [.. house.Notes(wall.Id), .. line.Contradictions.Select(c => c.What)]);
+            [.. Further(wall), .. house.Notes(wall.Id), .. line.Contradictions.Select(c => c.What)]);
     }
+
+    private static IEnumerable<Reason> Further(Wall wall) => wall.BuiltAs == "usual" ? [] : [FurtherWalls.FindOut(wall.BuiltAs)];
 
     private static IReadOnlyList<BuildUpChance> Chances(IReadOnlyList<Believed> believed) =>
         [.. believed.Where(b => b.Probability >= Least).OrderByDescending(b => b.Probability).ThenBy(b => b.BuildUp.Id, StringComparer.Ordinal)

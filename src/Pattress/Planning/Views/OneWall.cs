@@ -1,0 +1,19 @@
+using Pattress.Jobs;
+using Pattress.Supports;
+using Pattress.Walls;
+
+namespace Pattress.Planning.Views;
+
+/// <summary>
+/// What a wall says by itself, before the house is asked: the costly part of a plan. It depends on the wall and on the
+/// settings alone, so it holds as long as neither has changed.
+/// </summary>
+internal sealed record OneWall(Wall Wall, WallPosterior Posterior, WallEvidence Evidence, IReadOnlyList<ZoneOfWall> Zones, SupportBelief Line)
+{
+    public static OneWall Of(Wall wall, Settings settings)
+    {
+        var evidence = Views.Evidence.Of(wall, settings);
+        var plain = HouseBelief.Plain(evidence);
+        return new(wall, new(plain, WallRates.Default), plain, WallModel.InferZones(evidence).Zones, SupportModel.Infer(LineScans.Of(wall, [])));
+    }
+}
