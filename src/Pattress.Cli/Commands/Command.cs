@@ -25,6 +25,7 @@ internal sealed record Command(
     {
         string? unknown = arguments.Switches.FirstOrDefault(s => !Switches.Contains(s, StringComparer.Ordinal));
         if (unknown is not null) return new("unknown_switch", $"pattress {Name}", unknown, Switches.Count == 0 ? "no switch" : string.Join(", ", Switches));
+        if (arguments.Given.FirstOrDefault(g => g.Value.Length == 0).Key is { } empty) return new("wrong_words", $"pattress {Name}", empty, $"{empty} and a file or folder");
         int count = arguments.Values.Count;
         return count >= Least && count <= Most ? null
             : new("wrong_words", $"pattress {Name}", string.Join(' ', arguments.Values), $"pattress {Name} {Takes}".TrimEnd());

@@ -18,7 +18,7 @@ internal static class CommandTable
         Ask("beam", "FILE", "reactions of a rail on brackets", Questions.Beam),
         Command.Of("rules", "[TEXT]", "every published rule in the program", 0, 20, [Json], RuleCommands.List),
         Command.Of("rule", "ID name=value...", "one rule, with its working", 1, 60, [Json], RuleCommands.One),
-        Command.Of("trial", "CSV", "statistics of pull tests", 1, 1, [Json], call => Answering.Document(call, Questions.Trial)),
+        Command.Of("trial", "CSV", "statistics of pull tests", 1, 1, [Json, "--svg", "--report"], TrialCommand.Run),
         Command.Of("compare", "FILE", "claims, or kinds tested, side by side", 1, 1, [Json], call => Answering.Document(call, Questions.Compare, json => CompareSheet.Text(json, call.Terminal))),
         Command.Of("certainty", "JOB", "how sure each item is, and what would help", 1, 1, [Json, Batch], call => Answering.Document(call, json => Questions.Certainty(json, call.Stop), json => CertaintySheet.Text(json, call.Terminal))),
         Command.Of("proof", "JOB", "what to pull, how hard, with what", 1, 1, [Json, Batch], call => Answering.Document(call, json => Questions.Proof(json, call.Stop), json => ProofSheet.Text(json, call.Terminal))),

@@ -32,6 +32,21 @@ internal static class Documents
     /// <summary>Opens a file, or standard input for <c>-</c>.</summary>
     public static Stream Open(string path, Terminal terminal) => path == "-" ? terminal.In : File.OpenRead(path);
 
+    /// <summary>Writes a text, making its folder; what went wrong, or nothing.</summary>
+    public static IReadOnlyList<Problem> Write(string path, string text)
+    {
+        try
+        {
+            if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder) Directory.CreateDirectory(folder);
+            File.WriteAllText(path, text);
+            return [];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException or SecurityException)
+        {
+            return [new Problem("file_unwritable", path, "", "a place that can be written to")];
+        }
+    }
+
     private static Outcome<string> Text(string path, Stream file)
     {
         byte[] bytes = new byte[MaxBytes + 1];

@@ -22,7 +22,7 @@ public static class Analysis
         var conflicts = together is null ? [] : ShrinkageGuard.Conflicts(together.Kinds);
         List<KindResult> kinds = [.. groups.Select((g, i) => KindAnalysis.Of(g, settings, ExpectedOf(together, i, settings, conflicts), conflicts.Any(c => c.Kind == i)))];
         return new(settings, document.FurtherColumns, kinds, together is null ? null : From(together.NextOfNewKind, settings),
-            together is null ? [] : [.. Compared(together)], [.. Reasons(together)]);
+            together is null ? [] : [.. Compared(together)], [.. Reasons(together), .. OfTests(document.Tests)]) { Notes = document.Notes };
     }
 
     /// <summary>All kinds on the logarithms of their loads; null where too many tests are known only as an interval.</summary>
@@ -40,7 +40,7 @@ public static class Analysis
         return conflicts.Any(c => c.Kind == kind) ? next with { FractileN = Math.Exp(ShrinkageGuard.Guarded(fit, kind, settings.Fractile)) } : next;
     }
 
-    private static Expected From(Predictive p, TrialSettings settings) => new(Math.Exp(p.Quantile(0.5)), Math.Exp(p.Quantile(settings.Fractile)));
+    private static Expected From(Predictive p, TrialSettings settings) => new(Math.Exp(p.Quantile(0.5)), Math.Exp(p.Quantile(settings.Fractile)), Math.Exp(p.Quantile(1 - settings.Fractile)));
 
     private static IEnumerable<KindComparison> Compared(ShrunkKinds fit)
     {
@@ -59,5 +59,11 @@ public static class Analysis
         yield return new("trial_prior_assumed");
         if (fit.PriorMatters) yield return new("trial_few_kinds", Said.Count(fit.Kinds.Count));
         yield return new("trial_one_mechanism");
+    }
+
+    private static IEnumerable<Reason> OfTests(IReadOnlyList<TrialTest> tests)
+    {
+        if (tests.Any(t => t.In == TestedIn.OrderOfMerit)) yield return new("trial_order_of_merit");
+        if (tests.Any(t => t.In == TestedIn.Cantilever)) yield return new("trial_by_bracket_model");
     }
 }

@@ -12,7 +12,10 @@ public sealed record CharacteristicLoad(double ValueN, double K, string Method);
 public sealed record SuspectTest(TrialTest Test, string By, double Statistic, double Critical);
 
 /// <summary>What may be expected of one more test, all kinds learning from each other (loads in N).</summary>
-public sealed record Expected(double MedianN, double FractileN);
+/// <param name="MedianN">Half of them would stay below it.</param>
+/// <param name="FractileN">Only the asked share would.</param>
+/// <param name="UpperN">Only the asked share would exceed it.</param>
+public sealed record Expected(double MedianN, double FractileN, double UpperN);
 
 /// <summary>The statistics of one kind.</summary>
 /// <param name="Kind">Name.</param>
@@ -46,4 +49,8 @@ public sealed record KindComparison(string Kind, string Other, double Chance, do
 /// <param name="Reasons">Codes of what is assumed or limited throughout.</param>
 public sealed record TrialAnswer(
     TrialSettings Settings, IReadOnlyList<string> FurtherColumns, IReadOnlyList<KindResult> Kinds, Expected? NewKind,
-    IReadOnlyList<KindComparison> Comparisons, IReadOnlyList<Reason> Reasons);
+    IReadOnlyList<KindComparison> Comparisons, IReadOnlyList<Reason> Reasons)
+{
+    /// <summary>The file's notes.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+}

@@ -15,6 +15,7 @@ public static class TrialJson
     public static void Write(Utf8JsonWriter json, TrialAnswer answer, Func<Reason, string>? say = null)
     {
         json.WriteStartObject();
+        if (answer.Notes.Count > 0) json.WriteTexts("notes", answer.Notes);
         json.WriteNumber("fractile", answer.Settings.Fractile);
         json.WriteNumber("confidence", answer.Settings.Confidence);
         json.WriteString("law", answer.Settings.Law == StrengthLaw.Normal ? "normal" : "lognormal");
@@ -80,6 +81,7 @@ public static class TrialJson
         json.WriteStartObject(name);
         json.WriteNumber("median_n", expected.MedianN);
         json.WriteNumber("fractile_n", expected.FractileN);
+        json.WriteNumber("upper_n", expected.UpperN);
         json.WriteEndObject();
     }
 
@@ -89,6 +91,8 @@ public static class TrialJson
         json.WriteNumber("load_n", test.LoadN);
         json.WriteMaybe("load_high_n", test.HighN);
         if (!test.Failed) json.WriteString("outcome", "stopped");
+        json.WriteMaybe("pull_low_n", test.Pull?.LowN);
+        json.WriteMaybe("pull_high_n", test.Pull?.HighN);
         if (columns.Count == 0) return;
         json.WriteStartObject("further");
         for (int i = 0; i < columns.Count; i++) json.WriteString(columns[i], test.Further[i]);

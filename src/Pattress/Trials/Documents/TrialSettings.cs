@@ -28,6 +28,26 @@ public sealed record TrialTest(int Line, string Kind, double LoadN, double? High
 {
     /// <summary>The load that means and scatter count with: the middle of an interval.</summary>
     public double CountedN => HighN is { } high ? 0.5 * (LoadN + high) : LoadN;
+
+    /// <summary>What it was tested in.</summary>
+    public TestedIn In { get; init; } = TestedIn.NotSaid;
+
+    /// <summary>Of a cantilever test with arm and bracket: the pull on the fixing, of which <see cref="LoadN"/> is the middle.</summary>
+    public Claims.ForceOnFixing? Pull { get; init; }
+}
+
+/// <summary>How a test loaded its fixing.</summary>
+public enum TestedIn
+{
+    NotSaid,
+    Tension,
+    Shear,
+
+    /// <summary>A weight on an arm, turned into the pull on the fixing by the bracket model.</summary>
+    Cantilever,
+
+    /// <summary>A weight on an arm, arm or bracket not stated: an order of merit, never converted.</summary>
+    OrderOfMerit,
 }
 
 /// <summary>A file of tests, read.</summary>
@@ -35,6 +55,9 @@ public sealed record TrialTest(int Line, string Kind, double LoadN, double? High
 /// <param name="Tests">The tests in the file's order, at least one.</param>
 public sealed record TrialDocument(IReadOnlyList<string> FurtherColumns, IReadOnlyList<TrialTest> Tests)
 {
+    /// <summary>The file's notes: its lines that begin with #, without it.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
     /// <summary>Reads a file: see <see cref="TrialReader"/>.</summary>
     public static Outcome<TrialDocument> Read(string csv) => new TrialReader().Read(csv);
 }

@@ -1,0 +1,17 @@
+using Pattress.Papers.Trials;
+using Pattress.Trials.Documents;
+
+namespace Pattress.Server;
+
+/// <summary>The files of a bench series' report: what is published of it.</summary>
+public static class TrialPapers
+{
+    /// <summary>Name of the chart among them.</summary>
+    public const string Chart = "tests.svg";
+
+    /// <summary>Name and text of each file; none when the series cannot be read.</summary>
+    public static IReadOnlyList<(string Name, string Text)> Of(string csv) =>
+        TrialDocument.Read(csv).Value is { } document && Analysis.Of(document, new()).Value is { } answer
+            ? [("report.html", TrialReport.Html(answer)), (Chart, TrialChart.Svg(answer)), ("tests.csv", TrialReport.Csv(answer)), ("answer.json", Questions.Trial(csv).Json)]
+            : [];
+}
