@@ -12,8 +12,9 @@ internal static class Help
 
         A FILE of - is standard input. --json prints one JSON document and nothing else;
         --batch reads a document a line and answers each on a line; --working unfolds
-        the calculation, --explain says what each reading moved. Ends with 0: answered,
-        2: bad input, 3: not covered, 1: else.
+        the calculation, --explain says what each reading moved; trial draws with --svg
+        FILE and writes a report with --report DIR. Ends with 0: answered, 2: bad input,
+        3: not covered, 1: else.
 
         """;
 

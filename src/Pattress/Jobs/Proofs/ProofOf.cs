@@ -1,5 +1,6 @@
 using Pattress.Actions;
 using Pattress.Fixings;
+using Pattress.Planning;
 using Pattress.Trials.Installations;
 using Pattress.Trials.Proof;
 
@@ -23,7 +24,7 @@ public static class ProofOf
     /// <param name="job">Its records of pulls are counted; those taken back are not.</param>
     public static ItemProof Item(ItemAnswer item, Job job)
     {
-        ProofRecord[] records = [.. job.Proofs.Where(p => p.Fixture == item.Id && !p.Withdrawn)];
+        ProofRecord[] records = [.. job.Proofs.Where(p => p.Fixture == item.Id && !p.Withdrawn && ProofGate.SpeaksOf(p, item))];
         var brackets = item.Brackets.Where(b => b is { Fixing: not null, Odds: not null }).ToList();
         string scope = brackets.Count == 0 || item.Verdict == Verdict.NotHere ? "nothing" : item.Class == ConsequenceClass.HoldsPerson ? "competent" : "each";
         return new(
@@ -119,6 +120,7 @@ public static class ProofOf
         if (scope == "nothing") { yield return new("proof_nothing_planned"); yield break; }
         if (scope == "competent") yield return new("proof_competent_tester");
         yield return new("proof_factor_assumed");
+        if (brackets.SelectMany(Pulls).Any(p => p.LoadN < Factor * p.ActionN * 0.999999)) yield return new("proof_capped");
         yield return new("proof_cap_is_design");
         if (brackets.Any(OnBoard)) yield return new(brackets.Where(OnBoard).All(b => b.Basis == "trial") ? "proof_board_on_trials" : "proof_board_sacrificial", Said.Count(ProofPlan.LeastSacrificial));
         if (brackets.All(InMasonry)) yield return new("proof_borrowed");

@@ -22,6 +22,7 @@ public sealed record ProofPlan(int Count, double LoadN, double HoldSeconds, doub
     public const int LeastSacrificial = 5;
 
     private const int LeastPerArea = 3;
+
     /// <summary>Thirty seconds on the clock (common practice, no source).</summary>
     private const double Hold = 30, Movement = 0.5;
 
