@@ -11,11 +11,21 @@ namespace Pattress.Papers.Drawings;
 public static class Svg
 {
     /// <summary>The whole element, hidden from screen readers, who get the table of the same facts.</summary>
-    public static string Of(Drawing drawing)
+    public static string Of(Drawing drawing) => Of(drawing, "", " aria-hidden=\"true\" focusable=\"false\"");
+
+    /// <summary>A file of its own: with the pages' style for both themes, a title and what the marks say as its description.</summary>
+    public static string Alone(Drawing drawing)
+    {
+        string facts = string.Join(". ", drawing.Facts.Select(f => string.Join(", ", ((string[])[f.Fact.What, f.Fact.Where, f.Fact.Says]).Where(t => t.Length > 0))));
+        string inside = $"<title>{SvgPen.Escape(drawing.Title)}</title><desc>{SvgPen.Escape(facts)}</desc><style>{StyleSheet.Alone(StyleSheet.OfPages)}</style>";
+        return Of(drawing, inside, " role=\"img\"") + "\n";
+    }
+
+    private static string Of(Drawing drawing, string inside, string attributes)
     {
         var pen = new SvgPen(drawing);
         double width = drawing.View.Width * drawing.PxPerMm, height = drawing.View.Height * drawing.PxPerMm;
-        pen.Out.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" viewBox=\"0 0 {SvgPen.N(width)} {SvgPen.N(height)}\" width=\"{SvgPen.N(width)}\" height=\"{SvgPen.N(height)}\" aria-hidden=\"true\" focusable=\"false\">");
+        pen.Out.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" viewBox=\"0 0 {SvgPen.N(width)} {SvgPen.N(height)}\" width=\"{SvgPen.N(width)}\" height=\"{SvgPen.N(height)}\"{attributes}>{inside}");
         foreach (var group in drawing.Groups)
         {
             pen.Out.Append("<g class=\"").Append(SvgPen.Escape(group.Class)).Append("\">");

@@ -8,13 +8,19 @@ namespace Pattress.Papers.Sections;
 /// <param name="OpensMm">Width that bears behind; 0 when nothing opens.</param>
 public sealed record FixingShape(string Kind, double HoleMm, double OpensMm, double ScrewMm, double HeadMm, double LengthMm);
 
-/// <summary>The wall cut through at a hole, to scale: room to the left, wall to the right, the fixing set.</summary>
+/// <summary>Of a fixing that opens: on its way through the hole, or set.</summary>
+public enum Stage { GoingIn, Set }
+
+/// <summary>The wall cut through at a hole, to scale: room to the left, wall to the right, the fixing going in or set.</summary>
 public static class SectionDrawing
 {
     private const double MostDeepMm = 160, LeastDeepMm = 70, RoomMm = 16;
 
+    /// <summary>What there is to see of a kind: two stages where something opens behind the face, else the fixing set.</summary>
+    public static IReadOnlyList<Stage> Stages(string kind) => FoldedMarks.Opens(kind) ? [Stage.GoingIn, Stage.Set] : [Stage.Set];
+
     /// <param name="plateMm">Thickness of the bracket's plate on the face.</param>
-    public static Drawing Of(string id, WallSection section, FixingShape? fixing, double plateMm, Sizing sizing, Say say)
+    public static Drawing Of(string id, WallSection section, FixingShape? fixing, double plateMm, Sizing sizing, Say say, Stage stage = Stage.Set)
     {
         double deep = Math.Clamp(Math.Max(section.ScrewLengthMm + 12, Needed(section)), LeastDeepMm, MostDeepMm);
         double half = Math.Max(40, fixing is null ? 0 : fixing.OpensMm / 2 + 12);
@@ -23,14 +29,14 @@ public static class SectionDrawing
         var cut = SectionCut.Of(section, deep, half);
         double foot = sheet.TextMm * (1.45 * cut.Layers.Count + (fixing is null ? 0.6 : 2.0));
         sheet.Add("layers", "draw_layers", LayerMarks.Of(cut, sheet));
-        if (fixing is not null) sheet.Add("fixing", "draw_fixing", FixingMarks.Of(cut, section, fixing, plateMm, sheet));
+        if (fixing is not null) sheet.Add("fixing", "draw_fixing", stage == Stage.Set ? FixingMarks.Of(cut, section, fixing, plateMm, sheet) : FoldedMarks.Of(cut, fixing, sheet));
         sheet.Add("labels", "draw_layers", LayerLabels.Of(cut, sheet));
         var view = new Rect(-RoomMm, -half - foot, sizing.WidthPx / scale, 2 * half + foot + sheet.Px(4));
-        return new Drawing(id, Title(section, say), view, scale, sheet.Groups);
+        return new Drawing(id, Title(section, stage, say), view, scale, sheet.Groups);
     }
 
-    private static string Title(WallSection section, Say say) => section.Fixing is { } fixing
-        ? say(new Reason("draw_section_title", Said.Name(section.BuildUp), Said.Name(fixing)))
+    private static string Title(WallSection section, Stage stage, Say say) => section.Fixing is { } fixing
+        ? say(new Reason(stage == Stage.Set ? "draw_section_title" : "draw_section_before_title", Said.Name(section.BuildUp), Said.Name(fixing)))
         : say(new Reason("draw_section_bare_title", Said.Name(section.BuildUp)));
 
     /// <summary>All layers with the last one cut short: what lies behind needs only be seen to be there.</summary>

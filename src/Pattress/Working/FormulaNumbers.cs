@@ -17,7 +17,11 @@ internal static class FormulaNumbers
     }
 
     /// <summary>The formula with each symbol replaced by its number; a negative number stands in parentheses.</summary>
-    internal static string PutIn(string formula, ReadOnlySpan<KeyValuePair<string, double>> inputs)
+    internal static string PutIn(string formula, ReadOnlySpan<KeyValuePair<string, double>> inputs) => PutIn(formula, inputs, Text);
+
+    /// <inheritdoc cref="PutIn(string, ReadOnlySpan{KeyValuePair{string, double}})"/>
+    /// <param name="show">How a number is written.</param>
+    internal static string PutIn(string formula, ReadOnlySpan<KeyValuePair<string, double>> inputs, Func<double, string> show)
     {
         var text = new StringBuilder(formula.Length + 16);
         for (int i = 0; i < formula.Length;)
@@ -26,8 +30,8 @@ internal static class FormulaNumbers
             if (end == i) { text.Append(formula[i++]); continue; }
             var name = formula.AsSpan(i, end - i);
             if (char.IsAsciiDigit(name[0]) || !Find(inputs, name, out double value)) text.Append(name);
-            else if (value < 0) text.Append('(').Append(Text(value)).Append(')');
-            else text.Append(Text(value));
+            else if (value < 0) text.Append('(').Append(show(value)).Append(')');
+            else text.Append(show(value));
             i = end;
         }
         return text.ToString();

@@ -12,7 +12,11 @@ namespace Pattress.Working;
 /// <param name="Inputs">Every symbol of the formula with its value.</param>
 public sealed record Step(
     string Symbol, string Formula, string Numbers, double Value, string Unit, string Clause,
-    IReadOnlyList<KeyValuePair<string, double>> Inputs);
+    IReadOnlyList<KeyValuePair<string, double>> Inputs)
+{
+    /// <summary>The formula with its numbers written as whoever shows them wants.</summary>
+    public string NumbersAs(Func<double, string> show) => FormulaNumbers.PutIn(Formula, [.. Inputs], show);
+}
 
 /// <summary>An input of a formula: its symbol is taken from the source text.</summary>
 public readonly record struct In(string Symbol, double Value)

@@ -29,6 +29,7 @@ public partial class AppRuleTests
     [InlineData("src/Pattress.Server")]
     [InlineData("src/Pattress.Web")]
     [InlineData("src/Pattress.Papers")]
+    [InlineData("src/Pattress.Pdf")]
     public void Apps_and_papers_enter_by_the_doors(string folder)
     {
         var files = SourceTree.Files(folder, ".cs", ".razor").ToList();
@@ -44,7 +45,7 @@ public partial class AppRuleTests
     }
 
     private static bool IsDoor(string space) =>
-        Doors.Contains(space) || new[] { "Pattress.Web.", "Pattress.Server.", "Pattress.Cli.", "Pattress.Papers." }.Any(p => space.StartsWith(p, StringComparison.Ordinal));
+        Doors.Contains(space) || new[] { "Pattress.Web.", "Pattress.Server.", "Pattress.Cli.", "Pattress.Papers.", "Pattress.Pdf" }.Any(p => space.StartsWith(p, StringComparison.Ordinal));
 
     [GeneratedRegex(@"(?<![\w.])MathF?\.|System\.Numerics|System\.Math")]
     private static partial Regex Mathematics();

@@ -9,9 +9,10 @@ public class ProjectReferenceTests
     {
         ["Pattress"] = [],
         ["Pattress.Papers"] = ["Pattress"],
-        ["Pattress.Web"] = ["Pattress", "Pattress.Papers"],
-        ["Pattress.Server"] = ["Pattress", "Pattress.Papers", "Pattress.Web"],
-        ["Pattress.Cli"] = ["Pattress", "Pattress.Papers", "Pattress.Server"],
+        ["Pattress.Pdf"] = ["Pattress", "Pattress.Papers"],
+        ["Pattress.Web"] = ["Pattress", "Pattress.Papers", "Pattress.Pdf"],
+        ["Pattress.Server"] = ["Pattress", "Pattress.Papers", "Pattress.Pdf", "Pattress.Web"],
+        ["Pattress.Cli"] = ["Pattress", "Pattress.Papers", "Pattress.Pdf", "Pattress.Server"],
     };
 
     [Fact]
