@@ -8,6 +8,9 @@ internal sealed record Terminal(Stream In, TextWriter Out, TextWriter Error, int
     public const int PlainWidth = 80;
     private const int Widest = 100;
 
+    /// <summary>What dates on papers come from.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
     /// <summary>The console of the process.</summary>
     public static Terminal OfProcess()
     {

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Pattress.Jobs;
+using Pattress.Jobs.Proofs;
 using Pattress.Jobs.Text;
 using Pattress.Papers.Documents;
 using Pattress.Papers.Sheets;
@@ -92,8 +93,10 @@ public partial class PaperTextTests
     {
         var input = PaperSamples.Input(PaperSamples.DemoHouse);
         string text = Text("proof-record", input);
-        foreach (var force in input.Plan.Items.Where(i => i.Verdict != Verdict.NotHere).SelectMany(i => i.Brackets).SelectMany(b => b.Forces))
-            Says(text, Shows.Force(force.TensionN, input.Job.Settings));
+        var proofs = ProofOf.All(input.Plan, input.Job).Where(p => p.Verdict != Verdict.NotHere).ToList();
+        Assert.Contains(proofs, p => p.Pulls.Count > 0);
+        foreach (var pull in proofs.SelectMany(p => p.Pulls))
+            Says(text, $"{Shows.Force(pull.LoadN, input.Job.Settings)} {Shows.Force(pull.DamageCapN, input.Job.Settings)}");
     }
 
     [Theory]
