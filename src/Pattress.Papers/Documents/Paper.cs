@@ -49,7 +49,7 @@ public sealed record TrueSizeWords(string Check, string Tile, string Join, strin
 /// <summary>A line to write on, with what belongs there.</summary>
 public sealed record WriteOn(string Label, string Filled = "") : Block;
 
-/// <summary>Room for a signature; strokes that were made on the glass are drawn, each point within 0 to 1 of the frame, y down.</summary>
+/// <summary>Room for a signature; strokes that were made on the glass are drawn, each point within 0 to 1000 across and 0 to 1000 down the frame.</summary>
 public sealed record SignHere(string Label, IReadOnlyList<IReadOnlyList<Jobs.Point>> Strokes) : Block;
 
 /// <summary>A label to cut out and stick on: few words, large.</summary>

@@ -17,7 +17,7 @@ public static class PaperBook
         ("template", TemplateSheet.Blocks),
         ("working", WorkingSheet.Blocks),
         ("proof-record", ProofSheet.Blocks),
-        ("hand-over", HandOverSheet.Blocks),
+        ("hand-over", HandOverPaper.Blocks),
         ("labels", LabelSheet.Blocks),
     ];
 

@@ -10,7 +10,7 @@ internal static class ProofSheet
 {
     public static IReadOnlyList<Block> Blocks(Words words)
     {
-        var proofs = ProofOf.All(words.Plan, words.Job).Where(p => p.Verdict != Verdict.NotHere && p.Scope != "nothing").ToList();
+        var proofs = ProofOf.All(words.Plan, words.Job).Where(p => p.Scope != "nothing" && (p.Verdict == Verdict.Ready || p.State.Failed > 0)).ToList();
         return
         [
             .. words.Head("proof-record"),
@@ -36,7 +36,7 @@ internal static class ProofSheet
         yield return new Heading(words.T("proof_of", Said.Words(words.Titled(item)), Said.Words(words.WallName(proof.Wall))), 3);
         yield return new Paragraph(words.T("proof_state", Said.Count(proof.State.Held), Said.Count(proof.State.Failed), Said.Words(words.Sentence(proof.State.Demands))));
         if (proof.Pulls.Count > 0) yield return Pulls(proof, item, words);
-        if (proof.Hangs.Count > 0) yield return Hangs(proof, words);
+        if (Weights(proof).Any()) yield return Hangs(proof, words);
         if (proof.Pulls.Count == 0 && proof.Hangs.Count == 0) yield return Open(item, words);
         if (Done(proof, words) is { Rows.Count: > 0 } done) yield return done;
     }
@@ -53,13 +53,16 @@ internal static class ProofSheet
             words.Force(p.LoadN), words.Force(p.DamageCapN), words.T("seconds", Said.Plain(p.HoldSeconds)), words.Length(p.MovementMm), "", "", Words.Tick,
         ])], Tall: true);
 
+    /// <summary>A weight proves the brackets whose fixings are not pulled out of the wall, as on the page that proves.</summary>
+    private static IEnumerable<BracketHang> Weights(ItemProof proof) => proof.Hangs.Where(h => proof.Pulls.All(p => p.Bracket != h.Bracket));
+
     private static Table Hangs(ItemProof proof, Words words) => new(
         words.T("proof_hangs"),
         [
             new(words.T("col.number"), 12), new(words.T("col.arm"), 14, true), new(words.T("col.weight"), 14, true), new(words.T("col.litres"), 12, true), new(words.T("col.never"), 14, true),
             new(words.T("col.hold"), 11, true), new(words.T("col.allowed"), 14, true), new(words.T("col.moved"), 18), new(words.T("col.held"), 9),
         ],
-        [.. proof.Hangs.Select(h => (IReadOnlyList<string>)
+        [.. Weights(proof).Select(h => (IReadOnlyList<string>)
         [
             Words.Count(h.Bracket + 1), words.Length(h.ArmMm), words.Force(h.WeightN), words.T("litres", Said.Plain(h.Litres)), words.Force(h.DamageCapN),
             words.T("seconds", Said.Plain(h.HoldSeconds)), words.Length(h.MovementMm), "", Words.Tick,

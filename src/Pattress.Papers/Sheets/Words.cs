@@ -42,9 +42,6 @@ internal sealed class Words(PaperInput input)
         ? [new Heading(T("title." + paper), 1), new Paragraph(Job.Title, Voice.Lead)]
         : [new Heading(T("title." + paper), 1)];
 
-    /// <summary>"1 month", "12 months".</summary>
-    public string Months(int n) => T(n == 1 ? "month" : "months", Said.Count(n));
-
     public string Sentence(Reason reason) => Ended(Texts.Sentence(reason, Settings));
 
     public string Sentence(Assumption assumed)

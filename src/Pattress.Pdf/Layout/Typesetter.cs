@@ -120,7 +120,7 @@ internal sealed class Typesetter(Flow flow, PaperSize size)
         flow.Add(new Open(Role.Figure, sign.Label, flow.Left, flow.Y, width, SignatureMm));
         flow.Add(new Rule(flow.Left, flow.Y + SignatureMm, flow.Left + width, flow.Y + SignatureMm, 0.25));
         foreach (var stroke in sign.Strokes.Where(s => s.Count > 1))
-            flow.Add(new Trail([.. stroke.Select(p => (flow.Left + p.X * width, flow.Y + p.Y * SignatureMm))], 0.4));
+            flow.Add(new Trail([.. stroke.Select(p => (flow.Left + p.X / 1000 * width, flow.Y + p.Y / 1000 * SignatureMm))], 0.4));
         flow.Add(new Close());
         flow.Y += SignatureMm + 0.8;
         Text(Letters.Note.Lines(sign.Label, flow.Width), Letters.Note, Role.Paragraph);

@@ -28,17 +28,7 @@ public sealed record PlanAnswer(
 public sealed record ItemAnswer(
     string Id, string What, string Wall, string Name, Verdict Verdict, Reason Why, IReadOnlyList<Reason> Remedies,
     double MassKg, ConsequenceClass Class, IReadOnlyList<BracketAnswer> Brackets, double ProbabilityOfFailure, double TargetProbability,
-    IReadOnlyList<Reason> Cautions, IReadOnlyList<Assumption> Assumptions)
-{
-    /// <summary>What the customer is told; null for what is not to hang here.</summary>
-    public Aftercare? Aftercare { get; init; }
-}
-
-/// <summary>What the customer is told of a thing that hangs.</summary>
-/// <param name="CarriesKg">The mass planned for, the thing's own included, rounded down in the units of the job; null where a person is held, which no mass describes.</param>
-/// <param name="FirstLookMonths">Months until somebody looks at it for the first time, then <paramref name="LookEveryMonths"/> between looks.</param>
-/// <param name="Source">What the months rest on.</param>
-public sealed record Aftercare(double? CarriesKg, int FirstLookMonths, int LookEveryMonths, string Source, IReadOnlyList<Reason> Donts);
+    IReadOnlyList<Reason> Cautions, IReadOnlyList<Assumption> Assumptions);
 
 /// <summary>The answer for one bracket. <see cref="Fixing"/> is null when no kind is feasible.</summary>
 /// <param name="Fixing">Kind and size, e.g. <c>strap_toggle.medium</c>.</param>

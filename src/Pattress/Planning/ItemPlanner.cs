@@ -23,8 +23,7 @@ public static class ItemPlanner
         var ask = AskFor(fixture, wall, actions, settings) with { Trials = trials ?? OwnTrials.None };
         var brackets = actions.Brackets.Select(b => BracketPlanner.Plan(b, wall.Ideas(b), ask, wall, catalogue)).ToList();
         var ruling = Gates.Rule(fixture, wall, brackets, ask, actions.Brackets.Any(b => Off(b, wall.Wall)));
-        var answer = Answer(fixture, actions, brackets, ruling, ask, wall);
-        return new(answer with { Aftercare = AftercareRules.Of(fixture, answer, settings) }, ruling.Checks);
+        return new(Answer(fixture, actions, brackets, ruling, ask, wall), ruling.Checks);
     }
 
     private static Ask AskFor(Fixture fixture, WallView wall, FixtureActions actions, Settings settings)

@@ -17,7 +17,7 @@ internal static class PaperSamples
     /// <summary>One pole on one wall, its numbers those of <see cref="SampleAnswer"/>.</summary>
     public static PaperInput ByHand(IReadOnlyList<BracketAnswer> brackets, Verdict verdict = Verdict.Ready) => new(
         new Job { Title = "By hand", Walls = [SampleAnswer.Wall], Fixtures = [SampleAnswer.Pole] },
-        new PlanAnswer(verdict, "By hand", "0.0.0", "0123456789abcdef", [SampleAnswer.Item(verdict) with { Brackets = brackets, Aftercare = new(12, 1, 12, "assumed", [new("dont_swing")]) }],
+        new PlanAnswer(verdict, "By hand", "0.0.0", "0123456789abcdef", [SampleAnswer.Item(verdict) with { Brackets = brackets }],
             [SampleAnswer.WallAnswer], [], [], 0, "GBP", [], [new("caution_cables")], []),
         Made, PaperSize.A4);
 

@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using Pattress.Jobs;
-using Pattress.Jobs.Proofs;
+using Pattress.Jobs.Site;
 using Pattress.Jobs.Text;
 using Pattress.Papers.Documents;
 using Pattress.Papers.Sheets;
@@ -55,10 +55,38 @@ public partial class PaperTextTests
     public void The_hand_over_says_what_hangs_on_what_what_it_carries_what_not_to_do_and_when_to_look()
     {
         string text = Text("hand-over", PaperSamples.ByHand([SampleAnswer.Bracket(0, new(625, 2100), "strap_toggle.medium")]));
-        foreach (string said in new[] { "Curtain pole", "2 × strap toggle, medium", "up to 12 kg", "after 1 month, then every 12 months", "swings on it", "Signed by the customer" }) Says(text, said);
-        Assert.DoesNotContain("Not settled", text, StringComparison.Ordinal);
-        Says(Text("hand-over", PaperSamples.ByHand([SampleAnswer.Bracket(0, new(625, 2100), "strap_toggle.medium")], Verdict.CheckFirst)), "do not hang it");
+        foreach (string said in new[] { "Curtain pole", "2 × strap toggle, medium", "up to 12 kg", "not pulled", "Look after one month", "Do not climb, swing or lean on it", "Signed by the customer" }) Says(text, said);
+        string doubt = Text("hand-over", PaperSamples.ByHand([SampleAnswer.Bracket(0, new(625, 2100), "strap_toggle.medium")], Verdict.CheckFirst));
+        Says(doubt, "Nothing hangs yet");
+        Assert.DoesNotContain("up to 12 kg", doubt, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_signature_stands_under_the_sheet_that_was_signed_and_no_other()
+    {
+        var input = PaperSamples.ByHand([SampleAnswer.Bracket(0, new(625, 2100), "strap_toggle.medium")]);
+        var signed = HandOverSheet.Of(input.Job, input.Plan).Sign(input.Job, "A. Customer", [[new(0, 0), new(500, 500), new(1000, 0)]], "s1", PaperSamples.Made);
+        string text = Text("hand-over", input with { Job = signed });
+        Says(text, "Signed by the customer: A. Customer");
+        Says(text, "2026-01-02");
+        using var file = new PdfFile(PaperSamples.Pdf("hand-over", input with { Job = signed }));
+        // The frame is 90 mm by 24 mm: the first stroke runs 45 mm across and 12 mm down.
+        Assert.Contains(file.Pages.SelectMany(PdfFile.Lines), l => Math.Abs(l.To.X - l.From.X - 45) < 0.05 && Math.Abs(l.From.Y - l.To.Y - 12) < 0.05);
+        string other = Text("hand-over", input with { Job = signed with { Title = "Another title" } });
+        Assert.DoesNotContain("A. Customer", other, StringComparison.Ordinal);
+        Says(other, "It is to be signed again");
+    }
+
+    [Theory]
+    [InlineData(7.39, "metric", "7.3 kg")]
+    [InlineData(12.9, "metric", "12 kg")]
+    [InlineData(0.999, "metric", "0.99 kg")]
+    [InlineData(9.5, "metric", "9.5 kg")]
+    // 1 lb = 0.45359237 kg: 7.7 kg are 16.98 lb.
+    [InlineData(7.7, "imperial", "16 lb")]
+    [InlineData(4.5359237, "imperial", "10 lb")]
+    public void What_may_be_carried_is_never_rounded_up(double kg, string units, string shown) =>
+        Assert.Equal(shown, Shows.MassAtMost(kg, new Settings { Units = units }));
 
     [Fact]
     public void A_label_says_what_a_thing_carries_and_only_of_what_is_ready()
@@ -93,10 +121,10 @@ public partial class PaperTextTests
     {
         var input = PaperSamples.Input(PaperSamples.DemoHouse);
         string text = Text("proof-record", input);
-        var proofs = ProofOf.All(input.Plan, input.Job).Where(p => p.Verdict != Verdict.NotHere).ToList();
-        Assert.Contains(proofs, p => p.Pulls.Count > 0);
-        foreach (var pull in proofs.SelectMany(p => p.Pulls))
-            Says(text, $"{Shows.Force(pull.LoadN, input.Job.Settings)} {Shows.Force(pull.DamageCapN, input.Job.Settings)}");
+        var tasks = ProofList.Of(input.Job, input.Plan).Tasks;
+        Assert.NotEmpty(tasks);
+        foreach (var task in tasks) Says(text, Shows.Force(task.LoadN, input.Job.Settings));
+        foreach (var task in tasks) Says(text, Shows.Force(task.CapN, input.Job.Settings));
     }
 
     [Theory]

@@ -22,17 +22,5 @@ internal static class ItemJson
         json.WriteObjects("brackets", item.Brackets, (j, bracket) => BracketJson.Write(j, bracket, says));
         json.WriteObjects("cautions", item.Cautions, says.Write);
         json.WriteObjects("assumptions", item.Assumptions, says.Write);
-        if (item.Aftercare is { } care) WriteAftercare(json, care, says);
-    }
-
-    private static void WriteAftercare(Utf8JsonWriter json, Aftercare care, PlanWords says)
-    {
-        json.WriteStartObject("aftercare");
-        json.WriteMaybe("carries_kg", care.CarriesKg);
-        json.WriteNumber("first_look_months", care.FirstLookMonths);
-        json.WriteNumber("look_every_months", care.LookEveryMonths);
-        json.WriteString("source", care.Source);
-        json.WriteObjects("donts", care.Donts, says.Write);
-        json.WriteEndObject();
     }
 }

@@ -35,6 +35,14 @@ public static class Shows
         return Number(value, Math.Abs(value) < 1 ? "0.##" : Math.Abs(value) < 10 ? "0.#" : "#,0") + (IsImperial(settings) ? " lb" : " kg");
     }
 
+    /// <summary>A mass that must not be passed: as <see cref="Mass"/>, but rounded down, so that what is shown promises no more.</summary>
+    public static string MassAtMost(double kg, Settings settings)
+    {
+        double unit = IsImperial(settings) ? KgPerPound : 1, value = kg / unit;
+        double step = Math.Abs(value) < 1 ? 0.01 : Math.Abs(value) < 10 ? 0.1 : 1;
+        return Mass(Math.Floor(value / step + 1e-6) * step * unit, settings);
+    }
+
     /// <summary>Whole newtons, from 1000 N in kN to 10 N; whole pounds-force, under 10 to a tenth.</summary>
     public static string Force(double newtons, Settings settings)
     {
