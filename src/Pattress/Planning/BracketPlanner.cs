@@ -7,7 +7,13 @@ namespace Pattress.Planning;
 
 /// <summary>What was found for one bracket, before the gates of the verdict.</summary>
 /// <param name="AnythingHolds">Probability of all ideas of the wall in which any kind holds.</param>
-public sealed record BracketPlan(BracketActions Actions, IReadOnlyList<Idea> Ideas, IReadOnlyList<Candidate> All, Candidate? Picked, double AnythingHolds, BracketAnswer Answer);
+public sealed record BracketPlan(BracketActions Actions, IReadOnlyList<Idea> Ideas, IReadOnlyList<Candidate> All, Candidate? Picked, double AnythingHolds, BracketAnswer Answer)
+{
+    /// <summary>The candidate whose working is shown: the one to use, else the one that comes nearest; null where no strength was asked.</summary>
+    public Candidate? Shown => Picked ?? Nearest(All);
+
+    internal static Candidate? Nearest(IReadOnlyList<Candidate> all) => all.Where(c => c.NearestIn is not null).MinBy(c => Choice.Rounded(c.NearestUtilisation));
+}
 
 /// <summary>Turns ideas of the wall and loads of a bracket into its answer.</summary>
 public static class BracketPlanner
@@ -28,25 +34,25 @@ public static class BracketPlanner
         BracketActions bracket, IReadOnlyList<Idea> ideas, IReadOnlyList<Candidate> all, Candidate? picked, Ask ask, WallView wall, FixingCatalogue catalogue)
     {
         var main = picked?.Best ?? ideas.MaxBy(i => i.Probability)!;
-        var shown = picked ?? all.MinBy(c => c.NearestUtilisation)!;
+        var shown = picked ?? BracketPlan.Nearest(all);
         var trace = new Trace();
-        var hold = picked is null ? null : Retraced(bracket, picked, ask, trace);
+        var hold = shown is null ? null : Retraced(bracket, shown, ask, trace);
         return new(
-            bracket.Index, bracket.At, picked?.Size.Id, picked?.Holes.Count ?? 0, hold?.Utilisation ?? Finite(shown.NearestUtilisation), hold?.Governs ?? "none",
-            hold?.ProbabilityOfFailure ?? 1, main.First.BuildUp, picked?.Sure ?? main.Probability, main.IntoSupport, hold?.Basis ?? "none",
+            bracket.Index, bracket.At, picked?.Size.Id, picked?.Holes.Count ?? 0, hold?.Utilisation ?? 0, hold?.Governs ?? "none",
+            picked is null ? 1 : hold!.ProbabilityOfFailure, main.First.BuildUp, picked?.Sure ?? main.Probability, main.IntoSupport, hold?.Basis ?? "none",
             picked is null ? null : NextHole.After(picked.Size, picked.Spot!, catalogue.Sizes)?.Id, picked?.Size.Price ?? 0,
             picked is null ? [] : Holes(bracket, picked, main, wall), Placed(bracket, hold?.Forces ?? []), hold?.ToeMpa ?? 0, hold?.ToeUtilisation ?? 0, hold?.LoadCase ?? "none",
-            Alternatives(all, picked), Rejected(all), Section(main, picked), trace.Steps, Why(picked, shown, main, ask), hold?.MeanToPermitted ?? 0, bracket.Plate) { Odds = Odds.Of(bracket, hold) };
+            Alternatives(all, picked), Rejected(all), Section(main, picked), trace.Steps,
+            picked is null ? NotHere.Because(ideas, all, shown, hold, ask) : Why(picked, main, ask), hold?.MeanToPermitted ?? 0, bracket.Plate)
+        { Odds = picked is null ? null : Odds.Of(bracket, hold) };
     }
 
-    private static Hold Retraced(BracketActions bracket, Candidate picked, Ask ask, Trace trace)
+    private static Hold Retraced(BracketActions bracket, Candidate shown, Ask ask, Trace trace)
     {
-        var spot = picked.Spot!;
-        var forces = new Forces(bracket, ask.ToeStrip).Of(picked.Holes, picked.Size.Kind.HoldsBy, spot.Base)!;
-        return Planning.Holds.Worst(picked.Size, spot, forces, [.. picked.Holes.Select(i => bracket.Plate.Holes[i])], bracket.Plate, ask, trace);
+        var spot = shown.ShownIn!.For(shown.Size.Kind);
+        var forces = new Forces(bracket, ask.ToeStrip).Of(shown.Holes, shown.Size.Kind.HoldsBy, spot.Base)!;
+        return Planning.Holds.Worst(shown.Size, spot, forces, [.. shown.Holes.Select(i => bracket.Plate.Holes[i])], bracket.Plate, ask, trace);
     }
-
-    private static double Finite(double value) => double.IsFinite(value) ? value : 0;
 
     private static IReadOnlyList<FixingForce> Placed(BracketActions bracket, IReadOnlyList<FixingForce> forces) =>
         [.. forces.Select(f => f with { At = new(bracket.At.X + f.At.X, bracket.At.Y + f.At.Y) })];
@@ -89,14 +95,8 @@ public static class BracketPlanner
     private static WallSection Section(Idea main, Candidate? picked) =>
         new(main.First.BuildUp, (picked?.Spot ?? main.First).Layers, picked?.Size.Id, picked?.Size.LengthMm ?? 0, picked?.Size.EmbedMm ?? 0);
 
-    private static Reason Why(Candidate? picked, Candidate shown, Idea main, Ask ask)
+    private static Reason Why(Candidate picked, Idea main, Ask ask)
     {
-        if (picked is null)
-        {
-            return double.IsFinite(shown.NearestUtilisation)
-                ? new Reason("not_here_weak", Said.Name(shown.Size.Id), Said.Percent(shown.NearestUtilisation))
-                : new Reason("not_here_none");
-        }
         string code = Choice.Rounded(picked.Sure) < ask.SureWanted ? (main.IntoSupport ? "check_support" : "check_wall")
             : main.IntoSupport ? "ready_support" : "ready";
         return code switch

@@ -51,12 +51,13 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
         var holding = new List<Idea>();
         double sure = 0, nearest = double.PositiveInfinity;
         (Idea Idea, Hold Hold)? best = null;
+        Idea? nearestIn = null;
         Reason? refused = null;
         double refusedWeight = -1;
         foreach (var idea in ideas.Where(i => Speaks(i, holes)))
         {
             var (reason, hold) = InIdea(size, holes, idea);
-            if (hold is { NotCovered: null }) nearest = Math.Min(nearest, hold.Utilisation);
+            if (hold is { NotCovered: null } && hold.Utilisation < nearest) (nearest, nearestIn) = (hold.Utilisation, idea);
             if (reason is null)
             {
                 sure += idea.Probability;
@@ -65,7 +66,7 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
             }
             else if (Weight(reason, idea) > refusedWeight) (refused, refusedWeight) = (reason, Weight(reason, idea));
         }
-        return new(size, holes, sure, best?.Idea, best?.Hold, best is null ? refused ?? new Reason("no_idea_of_wall") : null, nearest, holding);
+        return new(size, holes, sure, best?.Idea, best?.Hold, best is null ? refused ?? new Reason("no_idea_of_wall") : null, nearest, nearestIn, holding);
     }
 
     /// <summary>An idea of meeting a support speaks only of the holes over it; the others speak of any holes.</summary>

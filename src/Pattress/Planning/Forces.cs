@@ -2,15 +2,42 @@ using Pattress.Actions;
 using Pattress.Brackets;
 using Pattress.Fixings;
 using Pattress.Jobs;
+using Pattress.Strength.Mechanisms;
+using Pattress.Working;
 
 namespace Pattress.Planning;
 
-/// <summary>Worst forces of one load case over the stiffness intervals: design values, N and MPa.</summary>
-/// <param name="Tension">Per used hole, the greatest tension over the intervals.</param>
+/// <summary>Worst forces of one load case over the stiffness intervals: design values, N.</summary>
+/// <param name="Tension">Per used hole, the greatest tension over the intervals, as the contact model of a stiff plate has it.</param>
 /// <param name="Shear">Per used hole.</param>
-/// <param name="ToeMpa">Pressure under the toe: the contact force spread over the block that a crushing board makes of it.</param>
+/// <param name="ContactN">Greatest force with which the plate presses on the wall.</param>
+/// <param name="Toe">What it presses on.</param>
+/// <param name="Prying">Allowance on the tension for a thin plate that pries.</param>
 /// <param name="MeanShare">Mean load over design load, for the probability of failure.</param>
-public sealed record CaseForces(LoadCase Case, IReadOnlyList<double> Tension, IReadOnlyList<double> Shear, double ToeMpa, double MeanShare, double ActionCov);
+public sealed record CaseForces(
+    LoadCase Case, IReadOnlyList<double> Tension, IReadOnlyList<double> Shear, double ContactN, ToeArea Toe, double Prying, double MeanShare, double ActionCov)
+{
+    /// <summary>Pressure under the toe, N/mm²: the contact force spread over the block that a crushing board makes of it.</summary>
+    public double ToeMpa => ContactN / Toe.Mm2(null);
+}
+
+/// <summary>The block on which a bracket's toe presses when the board under it begins to crush: a share of the plate, and the strip under it.</summary>
+/// <param name="PlateMm2">Area of the plate.</param>
+/// <param name="StripWidthMm">Width of the strip under the toe; 0 without one.</param>
+public sealed record ToeArea(double PlateMm2, double StripWidthMm)
+{
+    /// <summary>A strip under the toe spreads its pressure over this much more of the plate's height, mm (assumed).</summary>
+    public static double StripMm { get; } = Factors.Of("toe_strip_mm");
+
+    /// <summary>Area, mm².</summary>
+    public double Mm2(Trace? trace)
+    {
+        double k_toe = Factors.Value("toe_share", "k_toe", "", trace), A_plate = PlateMm2, b_strip = StripWidthMm;
+        if (b_strip <= 0) return trace.Step("A_toe", k_toe * A_plate, "mm²", "mechanics: block under the toe", [In.Of(k_toe), In.Of(A_plate)]);
+        double h_strip = Factors.Value("toe_strip_mm", "h_strip", "mm", trace);
+        return trace.Step("A_toe", k_toe * A_plate + h_strip * b_strip, "mm²", "mechanics: block under the toe and its strip", [In.Of(k_toe), In.Of(A_plate), In.Of(h_strip), In.Of(b_strip)]);
+    }
+}
 
 /// <summary>
 /// Forces on the fixings of one bracket for the holes in use. Stiffness is never asked for: the interval's corners are
@@ -18,17 +45,8 @@ public sealed record CaseForces(LoadCase Case, IReadOnlyList<double> Tension, IR
 /// </summary>
 public sealed class Forces(BracketActions bracket, bool toeStrip)
 {
-    /// <summary>A strip under the toe spreads its pressure over this much more of the plate's height, mm (assumed).</summary>
-    public const double StripMm = 25;
-
-    /// <summary>Share of the plate that presses as one block when the board under its toe begins to crush (assumed).</summary>
-    public const double ToeShare = 0.25;
-
-    /// <summary>Allowance for prying of thin bracket plates, on the tension (assumed).</summary>
-    public const double Prying = 1.10;
-
     /// <summary>Scatter of a permanent load: what a thing weighs (assumed).</summary>
-    private const double PermanentCov = 0.10;
+    private static readonly double PermanentCov = Factors.Of("permanent_cov");
 
     /// <summary>A characteristic variable load is taken as the 95 % fractile; its mean lies this many sd below.</summary>
     private const double Fractile95 = 1.645;
@@ -72,9 +90,8 @@ public sealed class Forces(BracketActions bracket, bool toeStrip)
                 if (!Corner(load.Design, holes, k, new Bed(kb), worst, ref contact)) return null;
             }
         }
-        for (int i = 0; i < worst.Length; i++) worst[i] *= Prying;
         var (share, cov) = MeanShare(load);
-        return Shear(load.Design, holes, play) is { } shear ? new(load, worst, shear, contact / _toeArea, share, cov) : null;
+        return Shear(load.Design, holes, play) is { } shear ? new(load, worst, shear, contact, _toe, _prying, share, cov) : null;
     }
 
     /// <summary>Elastic vector method; where bolts have play in their holes any one may have to take it all. Null when it could turn.</summary>
@@ -100,9 +117,10 @@ public sealed class Forces(BracketActions bracket, bool toeStrip)
         return true;
     }
 
-    /// <summary>Area that the toe presses on, mm²: a share of the plate, and the strip under it.</summary>
-    private readonly double _toeArea = ToeShare * Plate.Of([.. bracket.Plate.Outline.Select(p => new Corner(p.X, p.Y))]).Area
-        + (toeStrip ? StripMm * (bracket.Plate.Outline.Max(p => p.X) - bracket.Plate.Outline.Min(p => p.X)) : 0);
+    private readonly ToeArea _toe = new(Plate.Of([.. bracket.Plate.Outline.Select(p => new Corner(p.X, p.Y))]).Area,
+        toeStrip ? bracket.Plate.Outline.Max(p => p.X) - bracket.Plate.Outline.Min(p => p.X) : 0);
+
+    private readonly double _prying = Prying.Factor(bracket.Plate.ThicknessMm);
 
     /// <summary>Mean of the load over its design value, and its coefficient of variation, from the larger of shear and pull.</summary>
     private static (double Share, double Cov) MeanShare(LoadCase c)
@@ -122,6 +140,6 @@ public sealed class Forces(BracketActions bracket, bool toeStrip)
     {
         if (!strip) return plate.Outline;
         double bottom = plate.Outline.Min(p => p.Y);
-        return plate.Outline.Select(p => p.Y <= bottom + 1 ? p with { Y = p.Y - StripMm } : p);
+        return plate.Outline.Select(p => p.Y <= bottom + 1 ? p with { Y = p.Y - ToeArea.StripMm } : p);
     }
 }

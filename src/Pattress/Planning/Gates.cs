@@ -17,9 +17,9 @@ public static class Gates
 
     public static Ruling Rule(Fixture fixture, WallView wall, IReadOnlyList<BracketPlan> brackets, Ask ask, bool someOff)
     {
-        if (someOff) return NotHere(new Reason("not_here_off_wall"), [new Reason("remedy_other_wall")]);
+        if (someOff) return Refused(new Reason("not_here_off_wall"), [new Reason("remedy_other_wall")]);
         var worst = brackets.OrderBy(b => Choice.Rounded(Sure(b))).ThenBy(b => b.Actions.Index).First();
-        if (worst.Picked is null || Choice.Rounded(worst.AnythingHolds) < GivenUp) return NotHere(Nothing(worst, ask), Remedies.For(worst, wall, ask));
+        if (worst.Picked is null || Choice.Rounded(worst.AnythingHolds) < GivenUp) return Refused(Nothing(worst, ask), Remedies.For(worst, wall, ask));
         var found = new List<(Reason Why, Reason Remedy, CheckToDo Check)>();
         Coating(fixture, wall, ask, found);
         Further(fixture, wall, brackets, found);
@@ -35,16 +35,10 @@ public static class Gates
 
     private static BracketPlan Weakest(IReadOnlyList<BracketPlan> brackets) => brackets.OrderByDescending(b => Choice.Rounded(b.Answer.Utilisation)).First();
 
-    private static Ruling NotHere(Reason why, IReadOnlyList<Reason> remedies) => new(Verdict.NotHere, why, remedies, []);
+    private static Ruling Refused(Reason why, IReadOnlyList<Reason> remedies) => new(Verdict.NotHere, why, remedies, []);
 
-    private static Reason Nothing(BracketPlan b, Ask ask)
-    {
-        bool board = b.Ideas.Where(i => HouseRules.OnBoard(i.First.Behind)).Sum(i => i.Probability) > 0.5;
-        if (board && ask.Class == ConsequenceClass.HoldsPerson) return new Reason("not_here_person");
-        if (board && ask.Ceiling) return new Reason("not_here_overhead");
-        if (board && ask.Class == ConsequenceClass.Overhead) return new Reason("not_here_above_people");
-        return b.Picked is null ? b.Answer.Why : new Reason("no_support_here", Said.Percent(b.AnythingHolds), Said.Percent(ask.SureWanted));
-    }
+    private static Reason Nothing(BracketPlan b, Ask ask) =>
+        b.Picked is null ? b.Answer.Why : new Reason("no_support_here", Said.Percent(b.AnythingHolds), Said.Percent(ask.SureWanted));
 
     private static void Coating(Fixture fixture, WallView wall, Ask ask, List<(Reason, Reason, CheckToDo)> found)
     {

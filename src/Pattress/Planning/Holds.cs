@@ -2,6 +2,7 @@ using Pattress.Actions;
 using Pattress.Fixings;
 using Pattress.Jobs;
 using Pattress.Planning.Resisting;
+using Pattress.Strength.Mechanisms;
 using Pattress.Trials.Installations;
 using Pattress.Working;
 using static System.Math;
@@ -11,7 +12,8 @@ namespace Pattress.Planning;
 /// <summary>What one fixing carries in one direction: design value, mean and scatter, N.</summary>
 /// <param name="Mechanism">Code of the governing mechanism.</param>
 /// <param name="Basis"><c>rule</c>, <c>trial</c>, <c>mechanics</c> or <c>assumed</c>.</param>
-public readonly record struct Carries(double DesignN, double MeanN, double Cov, string Mechanism, string Basis);
+/// <param name="Marks">Departures from the rule and notes.</param>
+public readonly record struct Carries(double DesignN, double MeanN, double Cov, string Mechanism, string Basis, IReadOnlyList<Reason> Marks);
 
 /// <summary>What one fixing carries in pull and shear, and how the two go together: (T/Rt)^a + (V/Rv)^a at most 1.</summary>
 /// <param name="ToeMpa">Pressure that the wall takes under the toe; infinite on bare masonry.</param>
@@ -23,67 +25,72 @@ public static class Holds
 {
     private const string Clause = "pattress: interaction, linear unless the rule names an exponent";
 
+    /// <summary>The worst case; its working, where one is kept, is that of the worst case alone.</summary>
     public static Hold Worst(
         FixingSize size, Spot spot, IReadOnlyList<CaseForces> cases, IReadOnlyList<Point> holes, BracketPlate plate, Ask ask, Trace? trace)
     {
-        var known = new FixingCarries?[Durations];
-        double most = double.NegativeInfinity;
-        int at = 0;
+        var known = new FixingCarries?[Enum.GetValues<LoadDuration>().Length];
+        (Used Used, int At) worst = (default, -1);
         for (int c = 0; c < cases.Count; c++)
         {
-            // What a fixing carries depends on the case only through the duration of its load.
             var carries = known[(int)cases[c].Case.Duration] ??= Resistances.Of(size, spot, ask, cases[c].Case.Duration, holes, plate, null);
-            if (Reaching(size, carries) is { } why) return Nothing(cases[c], why);
-            double used = MostUsed(carries, cases[c]);
-            if (used > most) (most, at) = (used, c);
+            if (Uncovered(carries, size) is { } why) return Nothing(cases[c], why);
+            var used = InCase(carries, cases[c], null);
+            if (worst.At < 0 || used.Most > worst.Used.Most) worst = (used, c);
         }
-        var worst = cases[at];
-        return Gathered(trace is null ? known[(int)worst.Case.Duration]! : Resistances.Of(size, spot, ask, worst.Case.Duration, holes, plate, trace), worst, holes, ask, trace);
-    }
-
-    private static readonly int Durations = Enum.GetValues<LoadDuration>().Length;
-
-    /// <summary>Why it carries nothing; a plate or face that eats the whole screw leaves no depth, and so no resistance to divide by.</summary>
-    private static Reason? Reaching(FixingSize size, FixingCarries carries) =>
-        carries.NotCovered ?? (carries.Pull.DesignN > 0 && carries.Shear.DesignN > 0 ? null : new Reason("screw_reaches_nothing", Said.Length(size.LengthMm)));
-
-    private static double MostUsed(FixingCarries carries, CaseForces forces)
-    {
-        int worst = WorstOf(carries, forces);
-        double fixing = Interact(carries, forces.Tension[worst], forces.Shear[worst], null);
-        return Math.Max(fixing, Math.Max(Toe(forces.ToeMpa, carries.ToeMpa, null), Bending(forces.Case.Design.N, carries.BendingN, null)));
-    }
-
-    private static int WorstOf(FixingCarries carries, CaseForces forces)
-    {
-        int worst = 0;
-        double most = Used(carries, forces.Tension[0], forces.Shear[0]);
-        for (int i = 1; i < forces.Tension.Count; i++)
-        {
-            double used = Used(carries, forces.Tension[i], forces.Shear[i]);
-            if (used > most) (worst, most) = (i, used);
-        }
-        return worst;
-    }
-
-    private static Hold Gathered(FixingCarries carries, CaseForces forces, IReadOnlyList<Point> holes, Ask ask, Trace? trace)
-    {
-        int worst = WorstOf(carries, forces);
-        double tension = forces.Tension[worst], shear = forces.Shear[worst];
-        double fixing = Interact(carries, tension, shear, trace), toe = Toe(forces.ToeMpa, carries.ToeMpa, trace);
-        double bending = Bending(forces.Case.Design.N, carries.BendingN, trace);
+        var governing = cases[worst.At];
         // Permitted is what may hang there uncounted: the design value over the factor on actions.
         double onActions = ask.Settings.Standards == "us" ? 1 : ask.Settings.GammaVariable;
-        bool pulled = tension / carries.Pull.DesignN >= shear / carries.Shear.DesignN;
+        if (trace is null) return Gathered(known[(int)governing.Case.Duration]!, governing, holes, worst.Used, onActions);
+        var traced = Resistances.Of(size, spot, ask, governing.Case.Duration, holes, plate, trace);
+        return Gathered(traced, governing, holes, InCase(traced, governing, trace), onActions);
+    }
+
+    /// <summary>Shares used of the worst fixing, the toe and the board's bending, and that fixing's forces.</summary>
+    private readonly record struct Used(double Tension, double Shear, double Fixing, double Toe, double Bending)
+    {
+        public double Most => Math.Max(Fixing, Math.Max(Toe, Bending));
+    }
+
+    // A plate or face that eats the whole screw leaves no depth, and so no resistance to divide by.
+    private static Reason? Uncovered(FixingCarries c, FixingSize size) => c.NotCovered
+        ?? (c.Pull.DesignN > 0 && c.Shear.DesignN > 0 ? null : new Reason("screw_reaches_nothing", Said.Length(size.LengthMm)));
+
+    private static Used InCase(FixingCarries carries, CaseForces forces, Trace? trace)
+    {
+        int worst = 0;
+        double most = -1;
+        for (int i = 0; i < forces.Tension.Count; i++)
+        {
+            double used = Shares(carries, forces.Tension[i] * forces.Prying, forces.Shear[i]);
+            if (used > most) (worst, most) = (i, used);
+        }
+        double T_Ed = Pulled(forces.Tension[worst], forces.Prying, trace);
+        double V_Ed = trace.LookUp("V_Ed", forces.Shear[worst], "N", "pattress: elastic vector method, worst fixing of the case");
+        return new(T_Ed, V_Ed, Interact(carries, T_Ed, V_Ed, trace), Toe(forces, carries.ToeMpa, trace), Bending(forces.Case.Design.N, carries.BendingN, trace));
+    }
+
+    private static double Pulled(double T, double k_prying, Trace? trace)
+    {
+        trace.LookUp("T", T, "N", "pattress: contact model, the worst of the stiffness intervals");
+        trace.LookUp("k_prying", k_prying, "", Factors.Assumed + "prying");
+        return trace.Step("T_Ed", T * k_prying, "N", "pattress: a thin plate pries", [In.Of(T), In.Of(k_prying)]);
+    }
+
+    private static Hold Gathered(FixingCarries carries, CaseForces forces, IReadOnlyList<Point> holes, Used used, double onActions)
+    {
+        bool pulled = used.Tension / carries.Pull.DesignN >= used.Shear / carries.Shear.DesignN;
         var main = pulled ? carries.Pull : carries.Shear;
         // Along the load's own direction the mean scales as the design value does.
-        double mean = fixing > 0 ? (pulled ? tension : shear) : 0, ratio = main.MeanN / main.DesignN;
-        double resistance = fixing > 0 ? mean / fixing * ratio : main.MeanN, action = mean * forces.MeanShare;
+        double mean = used.Fixing > 0 ? (pulled ? used.Tension : used.Shear) : 0, ratio = main.MeanN / main.DesignN;
+        double resistance = used.Fixing > 0 ? mean / used.Fixing * ratio : main.MeanN, action = mean * forces.MeanShare;
         return new(
-            Math.Max(fixing, Math.Max(toe, bending)), bending > Math.Max(fixing, toe) ? "board_flexure" : toe > fixing ? "toe" : main.Mechanism, Weaker(carries.Pull.Basis, carries.Shear.Basis), forces.Case.Code,
-            [.. holes.Select((h, i) => new FixingForce(h, forces.Tension[i], forces.Shear[i]))], forces.ToeMpa, toe,
+            used.Most, used.Bending > Math.Max(used.Fixing, used.Toe) ? "board_flexure" : used.Toe > used.Fixing ? "toe" : main.Mechanism,
+            Weaker(carries.Pull.Basis, carries.Shear.Basis), forces.Case.Code,
+            [.. holes.Select((h, i) => new FixingForce(h, forces.Tension[i] * forces.Prying, forces.Shear[i]))], forces.ToeMpa, used.Toe,
             resistance, main.Cov, action, forces.ActionCov,
-            action > 0 ? BracketFailure.Probability(resistance, main.Cov, action, forces.ActionCov) : 0, ratio * onActions, null);
+            action > 0 ? BracketFailure.Probability(resistance, main.Cov, action, forces.ActionCov) : 0, ratio * onActions, null,
+            [.. carries.Pull.Marks.Concat(carries.Shear.Marks).DistinctBy(m => m.Code)]);
     }
 
     private static readonly string[] Bases = ["rule", "trial", "mechanics", "assumed"];
@@ -92,10 +99,11 @@ public static class Holds
     private static string Weaker(string a, string b) => Array.IndexOf(Bases, a) >= Array.IndexOf(Bases, b) ? a : b;
 
     private static Hold Nothing(CaseForces forces, Reason why) =>
-        new(0, "not_covered", "none", forces.Case.Code, [], forces.ToeMpa, 0, 0, 0, 0, 0, 1, 0, why);
+        new(0, "not_covered", "none", forces.Case.Code, [], forces.ToeMpa, 0, 0, 0, 0, 0, 1, 0, why, []);
 
-    private static double Used(FixingCarries c, double tension, double shear) =>
-        Math.Pow(tension / c.Pull.DesignN, c.Exponent) + Math.Pow(shear / c.Shear.DesignN, c.Exponent);
+    private static double Shares(FixingCarries c, double tension, double shear) => c.Exponent == 1
+        ? tension / c.Pull.DesignN + shear / c.Shear.DesignN
+        : Pow(tension / c.Pull.DesignN, c.Exponent) + Pow(shear / c.Shear.DesignN, c.Exponent);
 
     private static double Interact(FixingCarries c, double T_Ed, double V_Ed, Trace? trace)
     {
@@ -108,6 +116,11 @@ public static class Holds
     private static double Bending(double N_Ed, double N_Rd, Trace? trace) => double.IsInfinity(N_Rd) || N_Ed <= 0 ? 0
         : trace.Step("u_board", N_Ed / N_Rd, "", "pattress: net pull against the board's bending and its own supports", [In.Of(N_Ed), In.Of(N_Rd)]);
 
-    private static double Toe(double p_Ed, double p_Rd, Trace? trace) => double.IsInfinity(p_Rd) ? 0
-        : trace.Step("u_toe", p_Ed / p_Rd, "", "pattress: pressure under the toe", [In.Of(p_Ed), In.Of(p_Rd)]);
+    private static double Toe(CaseForces forces, double p_Rd, Trace? trace)
+    {
+        if (double.IsInfinity(p_Rd)) return 0;
+        double C = trace.LookUp("C", forces.ContactN, "N", "pattress: contact model, the worst of the stiffness intervals"), A_toe = forces.Toe.Mm2(trace);
+        double p_Ed = trace.Step("p_Ed", C / A_toe, "N/mm²", "pattress: pressure under the toe", [In.Of(C), In.Of(A_toe)]);
+        return trace.Step("u_toe", p_Ed / p_Rd, "", "pattress: pressure under the toe", [In.Of(p_Ed), In.Of(p_Rd)]);
+    }
 }

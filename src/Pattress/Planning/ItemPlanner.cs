@@ -3,6 +3,7 @@ using Pattress.Actions.Fixtures;
 using Pattress.Fixings;
 using Pattress.Jobs;
 using Pattress.Planning.Resisting;
+using Pattress.Strength.Mechanisms;
 using Pattress.Trials.Installations;
 
 namespace Pattress.Planning;
@@ -14,7 +15,7 @@ public sealed record PlannedItem(ItemAnswer Answer, IReadOnlyList<CheckToDo> Che
 public static class ItemPlanner
 {
     /// <summary>The same batch, the same damp, the same fitter: one factor on every resistance of an installation (assumed).</summary>
-    public const double BatchCov = 0.10;
+    private static readonly double BatchCov = Factors.Of("batch_cov");
 
     public static PlannedItem Plan(Fixture fixture, WallView wall, Settings settings, FixingCatalogue catalogue, OwnTrials? trials = null)
     {
@@ -34,7 +35,7 @@ public static class ItemPlanner
 
     private static ItemAnswer Answer(Fixture f, FixtureActions actions, IReadOnlyList<BracketPlan> brackets, Gates.Ruling ruling, Ask ask, WallView wall) => new(
         f.Id, f.What, f.Wall, f.Name, ruling.Verdict, ruling.Why, ruling.Remedies, actions.MassKg, actions.Class, [.. brackets.Select(b => b.Answer)],
-        Failure(brackets), ask.TargetProbability, actions.Cautions, [.. actions.Assumptions, .. Assumed(brackets, wall)]);
+        Failure(brackets), ask.TargetProbability, actions.Cautions, [.. actions.Assumptions, .. Assumed(brackets, ask, wall)]);
 
     /// <summary>Chance that any bracket fails, given the build-up planned for: the load and the batch are shared.</summary>
     private static double Failure(IReadOnlyList<BracketPlan> brackets)
@@ -45,17 +46,32 @@ public static class ItemPlanner
         return parts.Length == 0 ? 0 : InstallationFailure.Probability(parts, new SharedCauses(LoadLaw.Lognormal, holds.Max(h => h.ActionCov), BatchCov));
     }
 
-    private static IEnumerable<Assumption> Assumed(IReadOnlyList<BracketPlan> brackets, WallView wall)
+    private static IEnumerable<Assumption> Assumed(IReadOnlyList<BracketPlan> brackets, Ask ask, WallView wall)
     {
+        yield return new("assume_sure", [Said.Percent(ask.SureWanted)], "assumed");
         if (wall.Wall.Condition.Moisture == "unknown") yield return new("assume_moisture", [], "assumed");
         foreach (var said in OnTrials.Said(brackets)) yield return said;
-        foreach (var hold in brackets.Where(b => b.Picked?.Best is not null).Select(b => (b.Picked!.Size.Kind.HoldsBy, b.Picked.Spot!.Base)).Distinct())
-        {
-            var (k, bed) = (StiffnessData.Fixing(hold.HoldsBy), StiffnessData.Bed(hold.Base));
-            yield return new("assume_stiffness", [Said.Plain(k.Low), Said.Plain(k.High)], "assumed");
-            yield return new("assume_bed", [Said.Plain(bed.Low), Said.Plain(bed.High)], "assumed");
-        }
+        foreach (var used in brackets.Select(Stiffness).Concat(Numbers(brackets)).Concat(Marks(brackets)).SelectMany(a => a).DistinctBy(Text)) yield return used;
     }
+
+    private static IEnumerable<Assumption> Stiffness(BracketPlan b)
+    {
+        if (b.Shown is not { } shown) yield break;
+        var (k, bed) = (StiffnessData.Fixing(shown.Size.Kind.HoldsBy), StiffnessData.Bed(shown.ShownIn!.For(shown.Size.Kind).Base));
+        yield return new("assume_stiffness", [Said.Plain(k.Low), Said.Plain(k.High)], "assumed");
+        yield return new("assume_bed", [Said.Plain(bed.Low), Said.Plain(bed.High)], "assumed");
+    }
+
+    private static IEnumerable<IEnumerable<Assumption>> Numbers(IReadOnlyList<BracketPlan> brackets)
+    {
+        foreach (var b in brackets) yield return AssumedNumbers.In(b.Answer.Working);
+        if (brackets.All(b => b.Picked is not null)) yield return [AssumedNumbers.Of("permanent_cov"), AssumedNumbers.Of("batch_cov")];
+    }
+
+    private static IEnumerable<IEnumerable<Assumption>> Marks(IReadOnlyList<BracketPlan> brackets) =>
+        brackets.Select(b => (b.Picked?.Hold?.Marks ?? []).Select(AssumedNumbers.Of));
+
+    private static string Text(Assumption a) => a.Code + string.Join('|', a.Values);
 
     private static bool Off(BracketActions b, Wall wall) => b.Plate.Holes.Select(h => new Point(b.At.X + h.X, b.At.Y + h.Y))
         .Any(p => p.X < 0 || p.Y < 0 || p.X > wall.WidthMm || p.Y > wall.HeightMm || wall.Openings.Any(o => o.Area.Contains(p)));

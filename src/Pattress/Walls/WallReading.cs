@@ -69,5 +69,5 @@ public sealed record WallEvidence(string WallId, string Kind, IReadOnlyList<Wall
 /// <summary>A window, door or recess, mm.</summary>
 public sealed record WallOpening(string Id, double XMm, double YMm, double WidthMm, double HeightMm);
 
-/// <summary>A part of a wall with its own build-up: <c>lintel</c>, <c>reveal</c>, <c>boxing</c>, <c>chimney_breast</c>, <c>bulkhead</c>, <c>board_joint</c>, <c>door_leaf</c> or <c>panel</c>.</summary>
+/// <summary>A part of a wall with its own build-up: <c>lintel</c>, <c>reveal</c>, <c>boxing</c>, <c>chimney_breast</c>, <c>bulkhead</c>, <c>board_joint</c>, <c>door_leaf</c>, <c>panel</c> or <c>noggin</c>.</summary>
 public sealed record WallPart(string Id, string Kind, double XMm, double YMm, double WidthMm, double HeightMm);

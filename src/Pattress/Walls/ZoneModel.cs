@@ -58,7 +58,7 @@ internal static class ZoneModel
 
     private static ZoneOfWall Part(WallPart p, List<WallReading> readings, WallEvidence e, WallBelief wall, WallRates rates)
     {
-        string kind = p.Kind switch { "lintel" => "lintel", "reveal" => "reveal", "boxing" or "bulkhead" => "boxing", "door_leaf" or "panel" => "panel", _ => e.Kind };
+        string kind = p.Kind switch { "lintel" => "lintel", "reveal" => "reveal", "boxing" or "bulkhead" => "boxing", "door_leaf" or "panel" => "panel", "noggin" => "noggin", _ => e.Kind };
         var belief = WallModel.Infer(e with { Kind = kind, Readings = readings, WallId = p.Id, WholeThicknessMm = null, Openings = [], Parts = [] }, rates);
         // A chimney breast or a board joint is of the wall's own kinds: without readings of its own it is believed to be as the wall.
         bool own = kind != e.Kind || readings.Count > 0;

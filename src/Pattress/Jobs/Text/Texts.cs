@@ -54,7 +54,7 @@ public static class Texts
             at = close + 1;
         }
         text.Append(template, at, template.Length - at);
-        if (template.StartsWith("{0} ", StringComparison.Ordinal) && text.Length > 0) text[0] = char.ToUpperInvariant(text[0]);
+        if ((template.StartsWith("{0} ", StringComparison.Ordinal) || template.StartsWith("{0}:", StringComparison.Ordinal)) && text.Length > 0) text[0] = char.ToUpperInvariant(text[0]);
         return text.ToString();
     }
 

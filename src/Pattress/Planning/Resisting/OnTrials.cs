@@ -25,9 +25,9 @@ internal static class OnTrials
         double R_k = trace.LookUp("R_k", characteristic, "N", Clause + ", 5 % at 75 % confidence, lognormal"), k_damp = tested.InDamp ? 1 : Factors.OnDamp(a.Damp, trace);
         double k_duration = Factors.OnDuration(a.Duration, trace), k_creep = creep, k_spacing = Board.Share(board, trace);
         double gamma_M = Factors.Value("board_trials_gamma_m", "gamma_M", "", trace);
-        double R_d = trace.Step("R_d", R_k * k_damp * k_duration * k_creep * k_spacing / gamma_M, "N", Clause + "; partial factor assumed",
+        double R_d = trace.Step("R_d", R_k * k_damp * k_duration * k_creep * k_spacing / gamma_M, "N", Clause,
             [In.Of(R_k), In.Of(k_damp), In.Of(k_duration), In.Of(k_creep), In.Of(k_spacing), In.Of(gamma_M)]);
-        double cov = Math.Max(tested.Cov, Factors.Of("variation_trials_least"));
+        double cov = Math.Max(tested.Cov, Factors.Value("variation_trials_least", "V_least", "", trace));
         return new("own_trials", R_d, Basis.Trial, Clause, tested.MedianN * k_damp * k_spacing * Math.Sqrt(1 + cov * cov), cov);
     }
 

@@ -14,9 +14,6 @@ public sealed record Asked(FixingSize Size, Spot Spot, Duration Duration, Dampne
     /// <summary>The user's own tests.</summary>
     public OwnTrials Trials { get; init; } = OwnTrials.None;
 
-    /// <summary>Core of a screw over its nominal diameter (assumed).</summary>
-    public const double CoreShare = 0.68;
-
     /// <summary>The job's set of standards.</summary>
     public RuleSet Set => Settings.Standards == "us" ? RuleSet.UnitedStates : RuleSet.Eurocode;
 
@@ -25,7 +22,14 @@ public sealed record Asked(FixingSize Size, Spot Spot, Duration Duration, Dampne
 
     private static StandIns May(string edition, StandIns standIn) => edition == Editions.None ? StandIns.None : standIn;
 
-    public double Core => Size.Kind.HoldsBy == HoldsBy.Sleeve ? Size.ScrewMm : Size.ScrewMm * CoreShare;
+    /// <summary>Core of the screw, mm: a share of its nominal diameter (assumed); the whole of a sleeve's solid core.</summary>
+    public double Core(Trace? trace)
+    {
+        double d = Size.ScrewMm;
+        if (Size.Kind.HoldsBy == HoldsBy.Sleeve) return trace.LookUp("d_core", d, "mm", "solid core of the sleeve");
+        double k_core = Factors.Value("screw_core_share", "k_core", "", trace);
+        return trace.Step("d_core", k_core * d, "mm", "mechanics: core of the screw", [In.Of(k_core), In.Of(d)]);
+    }
 }
 
 /// <summary>What one fixing carries: the least over its mechanisms, by what it is set into.</summary>
@@ -51,7 +55,7 @@ public static class Resistances
     internal static (Carries Carries, Reason? Why) Least(IReadOnlyList<MechanismResult> results)
     {
         if (Mechanism.Governing(results) is not { } least) return (default, new Reason("not_covered", Said.Name(results[0].Design.Why!.Code)));
-        return (new(least.Design.Value, least.MeanN, least.Variation, least.Mechanism, least.BasisCode), null);
+        return (new(least.Design.Value, least.MeanN, least.Variation, least.Mechanism, least.BasisCode, least.Marks), null);
     }
 
     private static double Spacing(IReadOnlyList<Point> holes)

@@ -7,34 +7,27 @@ namespace Pattress.Planning.Resisting;
 /// <summary>Fixings whose thread sits in timber, thin steel, masonry or a dab.</summary>
 internal static class Supported
 {
-    /// <summary>Characteristic density of unmarked timber, kg/m³: C16, EN 338:2016.</summary>
-    private const double RhoK = 310;
-
-    /// <summary>Sheet of a common stud and of a hollow lintel, mm; strength, N/mm² (assumed).</summary>
-    private const double StudMm = 0.55, LintelMm = 1.5, StudFu = 300, LintelFu = 360, PitchMm = 1.6;
-
-    /// <summary>The common American stud: 18 mil (25 gauge), design thickness 0.0188 in; tensile strength 45 ksi (assumed, common practice).</summary>
-    private const double AmericanStudMm = 0.478, AmericanStudFu = 310;
-
-    /// <summary>Half the width of a 38 mm stud: what a centred screw has to its edge, mm.</summary>
-    private const double HalfStudMm = 19;
-
-    /// <summary>Plaster in which the plug itself, set flush, still steadies the screw; beyond it the screw bends, mm (assumed).</summary>
-    private const double PlugInPlasterMm = 15;
+    /// <summary>Layers that bear on a screw.</summary>
+    private static readonly string[] Bearing = ["board", "skim"];
 
     public static FixingCarries Timber(Asked a, Trace? trace)
     {
-        double thread = Math.Min(a.Size.LengthMm - a.PlateMm - a.Spot.Face.Mean, a.Spot.SupportDepth.Mean);
-        var screw = new WoodScrewInput(a.Size.ScrewMm, a.Core, thread, a.Spot.Face.Mean, HalfStudMm, RhoK, a.Duration, a.Settings.ServiceClass, a.PlateMm,
-            Set: a.Set, StandIns: a.StandIns);
+        double t_support = trace.LookUp("t_support", a.Spot.SupportDepth.Mean, "mm", Factors.Assumed + "support_depth"), l = a.Size.LengthMm, t_plate = a.PlateMm, t_face = a.Spot.Face.Mean;
+        double l_wood = trace.Step("l_wood", Math.Min(l - t_plate - t_face, t_support), "mm", "geometry: thread in the wood", [In.Of(l), In.Of(t_plate), In.Of(t_face), In.Of(t_support)], "Min(l - t_plate - t_face, t_support)");
+        var screw = new WoodScrewInput(a.Size.ScrewMm, a.Core(trace), l_wood, t_face, Factors.Value("timber_edge_mm", "a_4", "mm", trace), Factors.Value("timber_rho_k", "rho_k", "kg/m³", trace),
+            a.Duration, a.Settings.ServiceClass, t_plate, Set: a.Set, StandIns: a.StandIns, BoardBears: Bears(a.Spot), Damp: a.Damp);
         return Both(a, WoodScrew.InTension(screw, trace), WoodScrew.InShear(screw, trace), 2, Toe(a, trace), trace);
     }
 
+    /// <summary>Sound board in one piece bears on a screw; plaster on laths, tiles and foam do not.</summary>
+    private static bool Bears(Spot spot) => spot.Layers.Any(l => l.Material == "board") && spot.Layers.TakeWhile(l => l.Material != "timber").All(l => Bearing.Contains(l.Material));
+
     public static FixingCarries Steel(Asked a, Trace? trace)
     {
-        bool stud = a.Spot.Behind == Behind.SteelStud, us = a.Set == RuleSet.UnitedStates;
-        double sheet = !stud ? LintelMm : us ? AmericanStudMm : StudMm, fu = !stud ? LintelFu : us ? AmericanStudFu : StudFu;
-        var screw = new SteelStudScrewInput(a.Size.ScrewMm, a.Core, PitchMm, sheet, a.Spot.Face.Mean, fu, a.PlateMm, Restrained: !stud, Set: a.Set, StandIns: a.StandIns);
+        bool stud = a.Spot.Behind == Behind.SteelStud;
+        string member = !stud ? "lintel" : a.Set == RuleSet.UnitedStates ? "american_stud" : "stud";
+        double t = Factors.Value(member + "_sheet_mm", "t_sheet", "mm", trace), f_u = Factors.Value(member + "_f_u", "f_u", "N/mm²", trace);
+        var screw = new SteelStudScrewInput(a.Size.ScrewMm, a.Core(trace), Factors.Value("steel_screw_pitch_mm", "p", "mm", trace), t, a.Spot.Face.Mean, f_u, a.PlateMm, Restrained: !stud, Set: a.Set, StandIns: a.StandIns);
         return Both(a, SteelStudScrew.InTension(screw, trace), SteelStudScrew.InShear(screw, trace), 1, Toe(a, trace), trace);
     }
 
@@ -43,10 +36,17 @@ internal static class Supported
     {
         bool dab = a.Spot.Behind == Behind.Dab, sleeve = a.Size.Kind.HoldsBy == HoldsBy.Sleeve;
         double reach = dab ? a.Spot.Face.Mean : a.Spot.MasonryAt.Mean;
-        double arm = a.Spot.Behind is Behind.Masonry or Behind.Aerated ? Math.Max(0, reach - PlugInPlasterMm) : reach;
+        double arm = a.Spot.Behind is Behind.Masonry or Behind.Aerated ? InPlaster(reach, trace) : reach;
         double depth = dab ? Math.Min(a.Size.EmbedMm, a.Spot.Void.Mean) : Math.Min(a.Size.EmbedMm, a.Size.LengthMm - a.PlateMm - reach);
-        var plug = new MasonryPlugInput(Base(a.Spot, dab), a.Size.HoleMm, depth, a.Core, arm, a.Duration, Sleeve: sleeve);
+        var plug = new MasonryPlugInput(Base(a.Spot, dab), a.Size.HoleMm, depth, a.Core(trace), arm, a.Duration, Sleeve: sleeve);
         return Both(a, MasonryPlug.InTension(plug, trace), MasonryPlug.InShear(plug, 0, trace), 1, dab || sleeve ? Toe(a, trace) : double.PositiveInfinity, trace);
+    }
+
+    /// <summary>Plaster in which the plug itself, set flush, still steadies the screw; beyond it the screw bends.</summary>
+    private static double InPlaster(double reach, Trace? trace)
+    {
+        double steadied = Factors.Value("plug_in_plaster_mm", "steadied", "mm", trace);
+        return trace.Step("arm", Math.Max(reach - steadied, 0), "mm", "mechanics: arm beyond the flush plug", [In.Of(reach), In.Of(steadied)], "Max(reach - steadied, 0)");
     }
 
     /// <summary>The least of each direction, at the level of the job's set: design values, or allowable ones.</summary>

@@ -7,11 +7,15 @@ namespace Pattress.Planning.Views;
 public static class LineScans
 {
     public static LineScan Of(Wall wall, IReadOnlyList<Zone> zones) =>
-        new(wall.WidthMm, [.. wall.Readings.Where(r => !r.Withdrawn).Select(Line).OfType<LineReading>()], zones)
+        new(wall.WidthMm, [.. wall.Readings.Where(r => !r.Withdrawn && !InAnother(wall, r)).Select(Line).OfType<LineReading>()], zones)
         {
             IsCeiling = wall.Kind == "ceiling",
             Openings = [.. wall.Openings.Select(o => new LineOpening(o.Area.X, o.Area.Right, false))],
         };
+
+    /// <summary>A hole or tap in a noggin, a lintel or a boxing says nothing of the supports beside it; the wall's own kinds of part do.</summary>
+    private static bool InAnother(Wall wall, Reading r) =>
+        r.At is { } at && wall.Zones.Any(z => z.Kind is not ("chimney_breast" or "board_joint") && z.Area.Contains(at));
 
     private static LineReading? Line(Reading r) => r.Kind switch
     {

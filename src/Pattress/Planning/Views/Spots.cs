@@ -11,13 +11,13 @@ public readonly record struct Believed(BuildUp BuildUp, double Probability, Fixi
 public static class Spots
 {
     /// <summary>Depth of a joist that a screw can use, mm (assumed); a stud is as deep as its void.</summary>
-    private const double JoistMm = 95, LintelMm = 90, BehindMm = 60;
+    private const double JoistMm = 95, LintelMm = 90, NogginMm = 45, BehindMm = 60;
 
     /// <summary>Between supports, or straight in where there are none; nearest to the face first.</summary>
     public static IReadOnlyList<Spot> Between(Believed b, Fixings.Spread clear)
     {
         var up = b.BuildUp;
-        if (up.Base is "timber") return [Timber(b, up.HasVoid ? b.Void : new(LintelMm, 10))];
+        if (up.Base is "timber") return [Timber(b, up.HasVoid ? b.Void : up.Family == "noggin" ? new(NogginMm, 3) : new(LintelMm, 10))];
         if (up.Base is "hollow_steel" or "steel") return [Spot(b, Behind.SteelLintel, "steel", Total(b), new(0, 0), clear)];
         if (!up.HasVoid && !up.HasBase) return [Spot(b, Behind.PanelVoid, "panel", Fixings.Spread.None, new(0, 0), clear)];
         if (!up.HasVoid && up.InsulationMm <= 0) return [Masonry(b)];

@@ -56,7 +56,7 @@ public static class Board
         double p_k = Factors.Value("board_toe_mpa", "p_k", "N/mm²", trace), k_damp = Factors.OnDamp(damp, trace), k_duration = Factors.OnDuration(duration, trace);
         double gamma_M = Factors.Value("toe_gamma_m", "gamma_M", "", trace);
         double p_d = trace.Step("p_d", p_k * k_damp * k_duration / gamma_M, "N/mm²", "mechanics: toe", [In.Of(p_k), In.Of(k_damp), In.Of(k_duration), In.Of(gamma_M)]);
-        double V = Factors.Of("variation_toe");
+        double V = Factors.Value("variation_toe", "V", "", trace);
         return new("toe", p_d, Basis.Assumed, "assumed", p_k * k_damp * Exp(1.645 * V), V);
     }
 
@@ -70,16 +70,16 @@ public static class Board
 
     internal static double EdgeFactor(BoardInput b, Trace? trace)
     {
-        double c = b.Edge, c_full = Factors.Of("board_edge_full_mm"), k_least = Factors.Of("board_edge_least");
-        return trace.Step("k_edge", Min(k_least + (1 - k_least) * c / c_full, 1), "", "assumed: edge or joint of the board", [In.Of(c), In.Of(c_full), In.Of(k_least)]);
+        double c = b.Edge, c_full = Factors.Value("board_edge_full_mm", "c_full", "mm", trace), k_least = Factors.Value("board_edge_least", "k_least", "", trace);
+        return trace.Step("k_edge", Min(k_least + (1 - k_least) * c / c_full, 1), "", "mechanics: edge or joint of the board", [In.Of(c), In.Of(c_full), In.Of(k_least)]);
     }
 
     internal static MechanismResult Finish(string mechanism, double R_k, BoardInput b, Trace? trace)
     {
         double k_damp = Factors.OnDamp(b.Damp, trace), k_edge = EdgeFactor(b, trace), k_duration = Factors.OnDuration(b.Duration, trace);
         double gamma_M = Factors.Value("board_gamma_m", "gamma_M", "", trace), k_mean = Factors.Value("board_mean_over_minimum", "k_mean", "", trace);
-        double R_mean = trace.Step("R_mean", k_mean * R_k * k_damp * k_edge, "N", "assumed: boards above their least values", [In.Of(k_mean), In.Of(R_k), In.Of(k_damp), In.Of(k_edge)]);
+        double R_mean = trace.Step("R_mean", k_mean * R_k * k_damp * k_edge, "N", "mechanics: boards above their least values", [In.Of(k_mean), In.Of(R_k), In.Of(k_damp), In.Of(k_edge)]);
         double R_d = trace.Step("R_d", R_k * k_damp * k_edge * k_duration / gamma_M, "N", "mechanics with a model error in gamma_M", [In.Of(R_k), In.Of(k_damp), In.Of(k_edge), In.Of(k_duration), In.Of(gamma_M)]);
-        return new(mechanism, R_d, Basis.Mechanics, "mechanics on the least values of EN 520 and ASTM C1396", R_mean, Factors.Of("variation_board"));
+        return new(mechanism, R_d, Basis.Mechanics, "mechanics on the least values of EN 520 and ASTM C1396", R_mean, Factors.Value("variation_board", "V", "", trace));
     }
 }

@@ -10,12 +10,18 @@ public static class BoardOwnSupports
     {
         double R_k = b.Support switch
         {
-            BoardSupport.Dabs => Bond("dab_bond_mpa", Factors.Of("dab_area_mm2"), trace),
-            BoardSupport.Foam => Bond("foam_bond_mpa", Factors.Of("foam_spread_mm") * Factors.Of("foam_spread_mm"), trace),
+            BoardSupport.Dabs => Bond("dab_bond_mpa", Factors.Value("dab_area_mm2", "A", "mm²", trace), trace),
+            BoardSupport.Foam => Bond("foam_bond_mpa", Foam(trace), trace),
             _ => Screws(b, trace),
         };
         double n = b.Group, R_1 = trace.Step("R_1", R_k / n, "N", "shared by the group", [In.Of(R_k), In.Of(n)]);
         return Board.Finish("board_supports", R_1, b, trace) with { Basis = Basis.Assumed, Clause = "assumed" };
+    }
+
+    private static double Foam(Trace? trace)
+    {
+        double s = Factors.Value("foam_spread_mm", "s", "mm", trace);
+        return trace.Step("A", s * s, "mm²", "geometry", [In.Of(s)]);
     }
 
     private static double Screws(BoardInput b, Trace? trace)

@@ -17,21 +17,30 @@ public static class Factors
     private static readonly Dictionary<string, double> Values =
         CsvTable.FromEmbedded("data/strength/factors.csv").Rows.ToDictionary(r => r["key"], r => r.Number("value"), StringComparer.Ordinal);
 
+    /// <summary>What the clause of a step begins with whose number nobody measured; the key follows, and <c>number.</c> and the key have a name.</summary>
+    public const string Assumed = "assumed: ";
+
     private static readonly double[] Durations = [Of("duration_permanent"), Of("duration_long"), Of("duration_medium"), Of("duration_short"), Of("duration_instantaneous")];
     private static readonly double[] Damps = [Of("damp_dry"), Of("damp_humid"), Of("damp_damp")];
     private static readonly double[] Creeps = [Of("creep_permanent"), Of("creep_long"), Of("creep_medium"), 1, 1];
 
+    private static readonly Dictionary<string, string> Sources =
+        CsvTable.FromEmbedded("data/strength/factors.csv").Rows.ToDictionary(r => r["key"], r => r["source"], StringComparer.Ordinal);
+
     internal static double Of(string key) => Values[key];
 
-    internal static double Value(string key, string symbol, string unit, Trace? trace) => trace.LookUp(symbol, Of(key), unit, "assumed: " + key);
+    /// <summary>Where the number comes from; <c>assumed</c> where the table says no more.</summary>
+    internal static string Source(string key) => Sources.GetValueOrDefault(key, "assumed");
+
+    internal static double Value(string key, string symbol, string unit, Trace? trace) => trace.LookUp(symbol, Of(key), unit, Assumed + key);
 
     /// <summary>Board under a load that lasts.</summary>
-    internal static double OnDuration(Duration duration, Trace? trace) => trace.LookUp("k_duration", Durations[(int)duration], "", "assumed: duration of load on board");
+    internal static double OnDuration(Duration duration, Trace? trace) => trace.LookUp("k_duration", Durations[(int)duration], "", Assumed + "duration");
 
     /// <summary>Plastic plugs under a load that lasts.</summary>
-    internal static double OnCreep(Duration duration, Trace? trace) => trace.LookUp("k_creep", Creeps[(int)duration], "", "assumed: creep of plastic plugs");
+    internal static double OnCreep(Duration duration, Trace? trace) => trace.LookUp("k_creep", Creeps[(int)duration], "", Assumed + "creep");
 
-    internal static double OnDamp(Dampness damp, Trace? trace) => trace.LookUp("k_damp", Damps[(int)damp], "", "assumed: damp board");
+    internal static double OnDamp(Dampness damp, Trace? trace) => trace.LookUp("k_damp", Damps[(int)damp], "", Assumed + "damp");
 
     /// <summary>Mean of a lognormal strength from its 5 % fractile.</summary>
     internal static double Mean(double R_k, double V, Trace? trace) =>

@@ -46,26 +46,32 @@ public static class MasonryPlug
     {
         var pull = PullOut(p, trace);
         double N_Rd = pull.Design.Value, k_V = Factors.Value("plug_shear_over_tension", "k_V", "", trace);
-        double V_Rd = trace.Step("V_Rd", k_V * N_Rd, "N", "assumed: shear over pull-out", [In.Of(k_V), In.Of(N_Rd)]);
+        double V_Rd = trace.Step("V_Rd", k_V * N_Rd, "N", "mechanics: shear over pull-out", [In.Of(k_V), In.Of(N_Rd)]);
         var bearing = pull with { Mechanism = "bearing_masonry", Design = V_Rd, MeanN = k_V * pull.MeanN, Basis = Basis.Assumed, Clause = "assumed" };
         if (p.Reach <= 0) return [bearing, OwnSteel.ScrewShear(p.Root, p.ScrewFu, trace)];
-        double crushed = Factors.Of("crushed_masonry_diameters") * p.Root;
+        double crushed = Crushed(p.Root, trace);
         return [bearing, LeverArm.Shear(p.Root, p.ScrewFu, p.Reach, crushed, Min(Max(shareOfTension, 0), 1), trace, p.Sleeve ? [new Reason("sleeve_keeps_arm", Said.Length(p.Reach))] : [])];
+    }
+
+    private static double Crushed(double root, Trace? trace)
+    {
+        double k = Factors.Value("crushed_masonry_diameters", "k", "", trace);
+        return trace.Step("crushed", k * root, "mm", "mechanics: what is crushed of the masonry", [In.Of(k), In.Of(root)]);
     }
 
     private static (double N_Rk, Basis Basis, string Clause, string Factor) Characteristic(MasonryPlugInput p, Trace? trace)
     {
         if (p.SiteTestRk is { } tested) return (trace.LookUp("N_Rk", tested, "N", "tests on this wall"), Basis.Trial, "tests on this wall", "plug_site_tests_gamma_m");
         if (p.AssessedRk is { } assessed) return (trace.LookUp("N_Rk", assessed, "N", "assessment of the product"), Basis.Rule, "assessment of the product", "plug_assessed_gamma_m");
-        double N_0 = Mixture.Fractile(Units[(int)p.Base], Joints[(int)p.Base], p.InJoint is { } known ? known ? 1 : 0 : Shares[(int)p.Base], Factors.Of("variation_masonry"), trace);
+        double N_0 = Mixture.Fractile(Units[(int)p.Base], Joints[(int)p.Base], p.InJoint is { } known ? known ? 1 : 0 : Shares[(int)p.Base], Factors.Value("variation_masonry", "V", "", trace), trace);
         double d = p.D, h = p.Depth;
-        return (trace.Step("N_Rk", N_0 * Min(d / 8, 1.25) * Min(h / 40, 1.5), "N", "assumed: by size and depth", [In.Of(N_0), In.Of(d), In.Of(h)]), Basis.Assumed, "assumed", "plug_gamma_m");
+        return (trace.Step("N_Rk", N_0 * Min(d / 8, 1.25) * Min(h / 40, 1.5), "N", Factors.Assumed + "plug_by_size", [In.Of(N_0), In.Of(d), In.Of(h)]), Basis.Assumed, "assumed", "plug_gamma_m");
     }
 
     private static double Edge(MasonryPlugInput p, Trace? trace)
     {
-        double c = p.Edge, c_full = Factors.Of("plug_edge_full_mm"), k_least = Factors.Of("plug_edge_least");
-        return trace.Step("k_edge", Min(k_least + (1 - k_least) * c / c_full, 1), "", "assumed: edge of the masonry", [In.Of(c), In.Of(c_full), In.Of(k_least)]);
+        double c = p.Edge, c_full = Factors.Value("plug_edge_full_mm", "c_full", "mm", trace), k_least = Factors.Value("plug_edge_least", "k_least", "", trace);
+        return trace.Step("k_edge", Min(k_least + (1 - k_least) * c / c_full, 1), "", "mechanics: edge of the masonry", [In.Of(c), In.Of(c_full), In.Of(k_least)]);
     }
 
     private static IReadOnlyList<Reason> Marks(MasonryPlugInput p) =>

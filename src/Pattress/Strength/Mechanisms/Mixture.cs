@@ -9,6 +9,12 @@ internal static class Mixture
     /// <summary>5 % fractile of two lognormals of the same variation, whose own 5 % fractiles are given.</summary>
     internal static double Fractile(double unit, double joint, double share, double V, Trace? trace)
     {
+        trace.LookUp("N_unit", unit, "N", Factors.Assumed + "plug_in_unit");
+        if (share > 0)
+        {
+            trace.LookUp("N_joint", joint, "N", Factors.Assumed + "plug_in_joint");
+            trace.LookUp("p_joint", share, "", Factors.Assumed + "joint_share");
+        }
         double low = Min(unit, joint), high = Max(unit, joint);
         for (int i = 0; i < 60; i++)
         {
@@ -16,7 +22,7 @@ internal static class Mixture
             if ((1 - share) * Below(middle, unit, V) + share * Below(middle, joint, V) > 0.05) high = middle; else low = middle;
         }
         double N_0 = share == 0 ? unit : share == 1 ? joint : low;
-        return trace.LookUp("N_0", N_0, "N", FormattableString.Invariant($"assumed: 5 % fractile of {unit} N in the unit and {joint} N in the joint, share {share}"));
+        return trace.LookUp("N_0", N_0, "N", "statistics: 5 % fractile of unit and joint together");
     }
 
     private static double Below(double x, double fractile, double V) => Normal((Log(x / fractile) / V) - 1.645);

@@ -24,5 +24,5 @@ public static class OwnSteel
         Of("steel_shear", Table3_4.Shear, [f_ub, A_s, propertyClass, 1.25], 0.6 * A_s * f_ub, trace);
 
     private static MechanismResult Of(string mechanism, Rule rule, ReadOnlySpan<double> x, double mean, Trace? trace) =>
-        new(mechanism, rule.Evaluate(x, trace), Basis.Rule, rule.Clause, mean, Factors.Of("variation_steel"));
+        new(mechanism, rule.Evaluate(x, trace), Basis.Rule, rule.Clause, mean, Factors.Value("variation_steel", "V", "", trace));
 }

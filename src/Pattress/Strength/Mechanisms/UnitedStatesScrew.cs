@@ -11,7 +11,7 @@ namespace Pattress.Strength.Mechanisms;
 /// </summary>
 internal static class UnitedStatesScrew
 {
-    private const string AppendixN = "NDS 2018 Appendix N", ByDensity = "NDS 2018 Table 12.3.3A, by density (assumed)";
+    private const string AppendixN = "NDS 2018 Appendix N", ByDensity = Factors.Assumed + "specific_gravity";
 
     /// <summary>Dowel bearing strength of the bracket's steel, N/mm²: 61,850 psi, ASTM A653 grade 33 (NDS 2018 12.3, from memory).</summary>
     private const double PlateBearing = 61850 * Section12_2.Psi;
@@ -41,7 +41,7 @@ internal static class UnitedStatesScrew
         if (W.Why is { } why) return MechanismResult.None("withdrawal", why);
         var allowable = AllowableStress.Withdrawal(W.Value, Thread(s), s.Duration, s.ServiceClass, trace);
         double V = Factors.Value("variation_timber", "V", "", trace);
-        return new("withdrawal", allowable, Basis.Rule, Section12_2.WoodScrew.Clause, Factors.Of("nds_withdrawal_mean") * W.Value * Thread(s), V, WoodScrew.Marks(s)) { Level = Level.Allowable };
+        return new("withdrawal", allowable, Basis.Rule, Section12_2.WoodScrew.Clause, Factors.Value("nds_withdrawal_mean", "k_mean", "", trace) * W.Value * Thread(s), V, WoodScrew.Marks(s)) { Level = Level.Allowable };
     }
 
     /// <summary>Lateral in the American set, allowable: the yield modes of NDS, across a board those of TR12, times C_D C_M; side member the bracket's steel.</summary>
@@ -57,7 +57,7 @@ internal static class UnitedStatesScrew
         if (Z.Why is { } why) return MechanismResult.None("lateral", why);
         double V = Factors.Value("variation_timber", "V", "", trace);
         IReadOnlyList<Reason> marks = s.Gap > 0 ? [new Reason("board_as_gap", Said.Length(s.Gap)), .. WoodScrew.Marks(s)] : WoodScrew.Marks(s);
-        return new("lateral", AllowableStress.Lateral(Z.Value, s.Duration, s.ServiceClass, trace), Basis.Rule, rule.Clause, Factors.Of("nds_lateral_mean") * Z.Value, V, marks) { Level = Level.Allowable };
+        return new("lateral", AllowableStress.Lateral(Z.Value, s.Duration, s.ServiceClass, trace), Basis.Rule, rule.Clause, Factors.Value("nds_lateral_mean", "k_mean", "", trace) * Z.Value, V, marks) { Level = Level.Allowable };
     }
 
     private static double Thread(WoodScrewInput s) => Max(s.Thread - s.D, 0);

@@ -15,15 +15,18 @@ public enum StandIns { None = 0, Draft = 1, Nds = 2, Aisi = 4, All = Draft | Nds
 /// <param name="D">Outer thread diameter.</param>
 /// <param name="Root">Inner diameter.</param>
 /// <param name="Thread">Length of thread in the wood, the point included; one D is taken off for it.</param>
-/// <param name="Gap">Board and void between bracket and wood: counted as a gap that carries nothing.</param>
+/// <param name="Gap">Board or void between bracket and wood.</param>
 /// <param name="Edge">Distance to the nearest edge of the wood.</param>
 /// <param name="RhoK">Characteristic density, kg/m³; C16 (310) where nobody knows.</param>
 /// <param name="Plate">Thickness of the bracket's steel; 0 where unknown counts as thin.</param>
 /// <param name="DeclaredFax">Declared withdrawal parameter to EN 14592 at 350 kg/m³, N/mm²; null where there is none.</param>
 /// <param name="Fu">Tensile strength of the screw, N/mm².</param>
+/// <param name="BoardBears">The gap is sound gypsum board fixed to the wood, which bears on the screw; else it carries nothing.</param>
+/// <param name="Damp">State of that board.</param>
 public sealed record WoodScrewInput(
     double D, double Root, double Thread, double Gap, double Edge, double RhoK, Duration Duration, int ServiceClass = 1,
-    double Plate = 0, double? DeclaredFax = null, double Fu = 600, RuleSet Set = RuleSet.Eurocode, StandIns StandIns = StandIns.All);
+    double Plate = 0, double? DeclaredFax = null, double Fu = 600, RuleSet Set = RuleSet.Eurocode, StandIns StandIns = StandIns.All,
+    bool BoardBears = false, Dampness Damp = Dampness.Dry);
 
 /// <summary>
 /// Screw in wood. Below 6 mm EN 1995-1-1 8.7.2 says nothing: a declared parameter is taken, else the second generation's draft rule
@@ -39,7 +42,7 @@ public static class WoodScrew
         if (R_k.Why is { } why) return MechanismResult.None("withdrawal", why);
         double V = Factors.Value("variation_timber", "V", "", trace), mean = Factors.Mean(R_k.Value, V, trace);
         double design = basis.StartsWith("NDS", StringComparison.Ordinal) ? UnitedStatesScrew.Lrfd(R_k.Value, s.Duration, trace) : Design(R_k.Value, s, trace);
-        return new("withdrawal", design, Basis.Rule, basis, basis.StartsWith("NDS", StringComparison.Ordinal) ? Factors.Of("nds_withdrawal_mean") * R_k.Value : mean, V, Marks(s));
+        return new("withdrawal", design, Basis.Rule, basis, basis.StartsWith("NDS", StringComparison.Ordinal) ? Factors.Value("nds_withdrawal_mean", "k_mean", "", trace) * R_k.Value : mean, V, Marks(s));
     }
 
     /// <summary>All ways in which the screw fails in tension.</summary>

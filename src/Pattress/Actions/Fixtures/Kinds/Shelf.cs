@@ -26,7 +26,7 @@ internal class Shelf : FixtureModel
         var empty = rail.Along(site.Surface.Down(site.Weight(own, "W_own")), arm);
         var full = rail.OnAnySpans(site.Surface.Down(site.Weight(load, "W_contents")), arm);
         // Sideways the board ties its brackets together: they share the pull and take its turning as push and pull on the wall.
-        var edge = new Push(0, 0, depth + packing, default);
+        var edge = new Push(site.Middle.X, site.Middle.Y, depth + packing, default);
         return new(own + load, stand, arm, [
             new("empty", LoadDuration.Permanent, empty, Wrenches.None(stand.Count), 0),
             new("loaded", LoadDuration.LongTerm, empty, full, e.Table("cov.contents")),
