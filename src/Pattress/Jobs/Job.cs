@@ -299,9 +299,7 @@ public sealed record Service(string Id, string Kind, Rect Area, string Face)
     public bool IsElectrical => Kind is "socket" or "switch" or "light" or "spur";
 }
 
-/// <summary>A zone with a build-up of its own: <c>lintel</c>, <c>reveal</c>, <c>boxing</c>, <c>chimney_breast</c>, <c>bulkhead</c>, <c>board_joint</c>, <c>door_leaf</c>, <c>panel</c> or <c>noggin</c> (timber between the studs).</summary>
-
-/// <summary>A zone with a build-up of its own: <c>lintel</c>, <c>reveal</c>, <c>boxing</c>, <c>chimney_breast</c>, <c>bulkhead</c>, <c>board_joint</c>, <c>door_leaf</c>, <c>panel</c> or <c>coving</c>.</summary>
+/// <summary>A zone with a build-up of its own: <c>lintel</c>, <c>reveal</c>, <c>boxing</c>, <c>chimney_breast</c>, <c>bulkhead</c>, <c>board_joint</c>, <c>door_leaf</c>, <c>panel</c>, <c>coving</c> or <c>noggin</c> (timber between the studs).</summary>
 public sealed record WallZone(string Id, string Kind, Rect Area);
 
 /// <summary>A hole or plug left from before.</summary>

@@ -65,8 +65,7 @@ internal static class JobShapes
     private static ObjectShape Zone() => new(
         [
             Id,
-            Field.Required("kind", new WordShape("lintel", "reveal", "boxing", "chimney_breast", "bulkhead", "board_joint", "door_leaf", "panel", "noggin"), "noggin: a board or timber between the studs that was seen or put in."),
-            Field.Required("kind", new WordShape("lintel", "reveal", "boxing", "chimney_breast", "bulkhead", "board_joint", "door_leaf", "panel", "coving")),
+            Field.Required("kind", new WordShape("lintel", "reveal", "boxing", "chimney_breast", "bulkhead", "board_joint", "door_leaf", "panel", "coving", "noggin"), "noggin: a board or timber between the studs that was seen or put in."),
             .. Area(),
         ]);
 

@@ -36,6 +36,21 @@ public sealed class FixturePropertyTests
         }
     }, iter: 60);
 
+    /// <summary>Statics: what hangs 700 mm further along and 300 mm lower pulls no otherwise.</summary>
+    [Fact]
+    public void The_place_on_the_wall_changes_no_load() => Any.Sample(f =>
+    {
+        var moved = f with { At = Moved(f.At), Brackets = [.. f.Brackets.Select(Moved)] };
+        var (here, there) = (f.Load(), moved.Load());
+        foreach (var (a, b) in here.Brackets.Zip(there.Brackets))
+            foreach (var (x, y) in a.Cases.Zip(b.Cases))
+                Assert.All(Parts(x.Design).Zip(Parts(y.Design)), p => Assert.Equal(p.First, p.Second, 1e-6 * (1 + Math.Abs(p.First))));
+    }, iter: 60);
+
+    private static Point Moved(Point p) => new(p.X + 700, p.Y - 300);
+
+    private static double[] Parts(Wrench w) => [w.N, w.Mx, w.My, w.Vx, w.Vy, w.Tz];
+
     [Fact]
     public void Mass_never_falls_with_width_or_drop() => Gen.Select(Ours, Gen.Double[300, 2500], Gen.Double[1, 2]).Sample((what, size, more) =>
     {

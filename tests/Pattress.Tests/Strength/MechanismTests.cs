@@ -70,6 +70,47 @@ public class MechanismTests
         Assert.Equal((Math.Sqrt(2) - 1) * 19.6752 * 3.52 * 5, WoodScrewShear.OverGap(0, 5, 3.52, 19.6752, 1e9, null), 1e-9);
     }
 
+    // Hand arithmetic, statics: board 12.5 mm at 6 N/mm², wood at 17, screw 4 mm, M_y 6000 Nmm. x = sqrt(12.5² (1 − 6/17) + 2·6000/(17·4)) − 12.5
+    // = sqrt(101.102941 + 176.470588) − 12.5 = 4.160538; F = 6·4·12.5 + 17·4·x = 300 + 282.916604.
+    [Fact]
+    public void A_board_that_bears_adds_its_own_share_and_leaves_the_hinge_nearer()
+    {
+        double F = WoodScrewShear.OverBoard(12.5, 1000, 4, 6, 17, 6000, null);
+        Assert.Equal(582.9166, F, 1e-4);
+        // Moments about the hinge give M_y back.
+        double x = (F - 6 * 4 * 12.5) / (17 * 4);
+        Assert.Equal(6000, F * (12.5 + x) - 6 * 4 * 12.5 * (x + 12.5 / 2) - 17 * 4 * x * x / 2, 1e-6);
+        // Board as hard as wood and thicker than the hinge is deep: the yield theory in one material.
+        Assert.Equal(Math.Sqrt(2 * 6000 * 17 * 4), WoodScrewShear.OverBoard(50, 1000, 4, 17, 17, 6000, null), 1e-9);
+    }
+
+    [Fact]
+    public void A_board_that_bears_nothing_is_a_gap_and_the_more_it_bears_the_more_the_screw_carries()
+    {
+        foreach (var (depth, moment) in new[] { (1000.0, 6000.0), (20, 6000), (20, 1e9) })
+        {
+            Assert.Equal(WoodScrewShear.OverGap(12.5, depth, 4, 17, moment, null), WoodScrewShear.OverBoard(12.5, depth, 4, 0, 17, moment, null), 1e-9);
+            double before = 0;
+            for (double f_b = 0; f_b < 25; f_b += 0.5)
+            {
+                double now = WoodScrewShear.OverBoard(12.5, depth, 4, f_b, 17, moment, null);
+                Assert.True(now >= before - 1e-9);
+                before = now;
+            }
+        }
+    }
+
+    [Fact]
+    public void Sound_board_bears_and_says_so_and_damp_board_bears_less()
+    {
+        var gap = WoodScrewShear.Lateral(Screw with { Gap = 12.5 });
+        var bears = WoodScrewShear.Lateral(Screw with { Gap = 12.5, BoardBears = true });
+        var damp = WoodScrewShear.Lateral(Screw with { Gap = 12.5, BoardBears = true, Damp = Dampness.Damp });
+        Assert.Contains(bears.Marks, m => m.Code == "board_bears");
+        Assert.True(bears.Design.Value > damp.Design.Value && damp.Design.Value >= gap.Design.Value);
+        Assert.True(bears.Design.Value < WoodScrewShear.Lateral(Screw).Design.Value);
+    }
+
     [Fact]
     public void A_thin_stud_is_outside_the_european_table_and_falls_back_by_name()
     {
@@ -124,7 +165,7 @@ public class MechanismTests
             Assert.NotEmpty(Board.InTension(b, trace).Concat(Board.InShear(b, trace)));
         Board.Toe(Dampness.Damp, Duration.Long, trace);
         foreach (var set in Enum.GetValues<RuleSet>())
-            Assert.NotEmpty(WoodScrew.InTension(Screw with { Set = set }, trace).Concat(WoodScrew.InShear(Screw with { Set = set }, trace)).Concat(WoodScrew.InShear(Screw with { Set = set, Gap = 12.5 }, trace)));
+            Assert.NotEmpty(WoodScrew.InTension(Screw with { Set = set }, trace).Concat(WoodScrew.InShear(Screw with { Set = set }, trace)).Concat(WoodScrew.InShear(Screw with { Set = set, Gap = 12.5 }, trace)).Concat(WoodScrew.InShear(Screw with { Set = set, Gap = 12.5, BoardBears = true }, trace)));
         Assert.NotEmpty(SteelStudScrew.InTension(Stud, trace).Concat(SteelStudScrew.InShear(Stud, trace)));
         Assert.NotEmpty(MasonryPlug.InTension(Plug, trace).Concat(MasonryPlug.InShear(Plug, 0.2, trace)));
         Interaction.Utilisation(1, 2, 3, 4, 2, trace);

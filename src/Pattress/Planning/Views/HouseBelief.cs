@@ -22,9 +22,6 @@ public sealed class HouseBelief
         foreach (var belief in HouseModel.Infer([.. walls.Select(w => w.Evidence)], [.. walls.Select(w => w.Posterior)], WallRates.Default)) _walls[belief.WallId] = belief;
         foreach (var wall in walls) _zones[wall.Wall.Id] = wall.Zones;
         _evidence = [.. walls.Select(w => w.Evidence)];
-        foreach (var wall in job.Walls) _evidence[wall.Id] = Evidence.Of(wall, job.Settings);
-        foreach (var belief in HouseModel.Infer([.. job.Walls.Select(w => Plain(_evidence[w.Id]))])) _walls[belief.WallId] = belief;
-        foreach (var wall in job.Walls) _zones[wall.Id] = DrawnFirst(wall, WallModel.InferZones(_evidence[wall.Id]).Zones);
     }
 
     /// <summary>What the wall is believed to be away from its zones, its contradictions and what the house moved.</summary>
@@ -34,7 +31,7 @@ public sealed class HouseBelief
     public IReadOnlyList<ReadingInfluence> Explain(string wall) => HouseModel.Explain(_evidence, wall);
 
     /// <summary>What somebody drew goes before the lintels that every opening is thought to have.</summary>
-    private static IReadOnlyList<ZoneOfWall> DrawnFirst(Wall wall, IReadOnlyList<ZoneOfWall> zones) =>
+    internal static IReadOnlyList<ZoneOfWall> DrawnFirst(Wall wall, IReadOnlyList<ZoneOfWall> zones) =>
         [.. zones.OrderBy(z => wall.Zones.Any(drawn => drawn.Id == z.Id) ? 0 : 1)];
 
     /// <summary>The wall away from its zones.</summary>

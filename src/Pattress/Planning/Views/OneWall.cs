@@ -14,6 +14,6 @@ internal sealed record OneWall(Wall Wall, WallPosterior Posterior, WallEvidence 
     {
         var evidence = Views.Evidence.Of(wall, settings);
         var plain = HouseBelief.Plain(evidence);
-        return new(wall, new(plain, WallRates.Default), plain, WallModel.InferZones(evidence).Zones, SupportModel.Infer(LineScans.Of(wall, [])));
+        return new(wall, new(plain, WallRates.Default), plain, HouseBelief.DrawnFirst(wall, WallModel.InferZones(evidence).Zones), SupportModel.Infer(LineScans.Of(wall, [])));
     }
 }

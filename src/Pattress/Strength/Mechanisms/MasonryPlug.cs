@@ -36,7 +36,7 @@ public static class MasonryPlug
     {
         var (N_Rk, basis, clause, factor) = Characteristic(p, trace);
         double k_creep = Factors.OnCreep(p.Duration, trace), k_edge = Edge(p, trace), gamma_M = Factors.Value(factor, "gamma_M", "", trace);
-        double N_Rd = trace.Step("N_Rd", N_Rk * k_creep * k_edge / gamma_M, "N", clause, [In.Of(N_Rk), In.Of(k_creep), In.Of(k_edge), In.Of(gamma_M)]);
+        double N_Rd = trace.Step("N_Rd", N_Rk * k_creep * k_edge / gamma_M, "N", basis == Basis.Assumed ? "mechanics: pull-out over its factors" : clause, [In.Of(N_Rk), In.Of(k_creep), In.Of(k_edge), In.Of(gamma_M)]);
         double V = Factors.Value("variation_masonry", "V", "", trace);
         return new("pull_out_masonry", N_Rd, basis, clause, Factors.Mean(N_Rk * k_edge, V, trace), V, Marks(p));
     }
