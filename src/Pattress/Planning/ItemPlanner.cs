@@ -15,7 +15,7 @@ public sealed record PlannedItem(ItemAnswer Answer, IReadOnlyList<CheckToDo> Che
 public static class ItemPlanner
 {
     /// <summary>The same batch, the same damp, the same fitter: one factor on every resistance of an installation (assumed).</summary>
-    private static readonly double BatchCov = Factors.Of("batch_cov");
+    public static double BatchCov { get; } = Factors.Of("batch_cov");
 
     public static PlannedItem Plan(Fixture fixture, WallView wall, Settings settings, FixingCatalogue catalogue, OwnTrials? trials = null)
     {

@@ -34,5 +34,6 @@ public static class Combination
     private static double Together(Wrench g, Wrench q) =>
         g.N * q.N + g.Vx * q.Vx + g.Vy * q.Vy + (g.Mx * q.Mx + g.My * q.My + g.Tz * q.Tz) / (LeverMm * LeverMm);
 
-    private const double Rounding = 1e-9;
+    // Thresholds act on values rounded to a millionth.
+    private const double Rounding = 1e-6;
 }
