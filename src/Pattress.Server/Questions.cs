@@ -2,6 +2,7 @@ using Pattress.Actions.Beams;
 using Pattress.Brackets;
 using Pattress.Jobs;
 using Pattress.Jobs.Certain;
+using Pattress.Jobs.Buying;
 using Pattress.Jobs.Locate;
 using Pattress.Jobs.WallFile;
 using Pattress.Jobs.Proofs;
@@ -36,7 +37,12 @@ public static class Questions
         Reply.Of(Planned.Of(json, stop), planned => PlanJson.Write(planned.Plan, planned.Settings));
 
     /// <summary>The buying list of a job document alone.</summary>
-    public static Reply Buy(string json, CancellationToken stop) => Reply.Of(Planned.Of(json, stop), BuyingList.Json);
+    public static async Task<Reply> Buy(string json, CancellationToken stop) =>
+        Reply.Of(await Bought.Of(json, stop), bought => BuyJson.Write(bought.Answer, bought.Job.Settings));
+
+    /// <summary>A quote for a job document.</summary>
+    public static async Task<Reply> Quote(string json, CancellationToken stop) =>
+        Reply.Of(await Bought.Of(json, stop), bought => QuoteJson.Write(bought.Quote, bought.Job.Settings));
 
     /// <summary>Where the supports are along one line.</summary>
     public static Reply Locate(string json, bool explain) => Reply.Of(LocateDocument.Answer(json, explain), answer => answer);

@@ -15,7 +15,7 @@ internal static class Answering
     /// <param name="show">The answer as people read it.</param>
     public static int Document(Call call, Func<string, Reply> ask, Func<string, string> show)
     {
-        if (call.Arguments.Has("--batch")) return Batch(call, ask);
+        if (call.Arguments.Has("--batch")) return Batch(call, (line, _) => Task.FromResult(ask(line))).GetAwaiter().GetResult();
         var text = Documents.Read(call.File, call.Terminal);
         return text.Value is { } json ? Finish(call, ask(json), show) : Refuse(call, text.Problems);
     }
@@ -37,14 +37,14 @@ internal static class Answering
     }
 
     /// <summary>One answer a line in the order of the input; a bad line gives an error object, and 2 at the end.</summary>
-    private static int Batch(Call call, Func<string, Reply> ask)
+    public static async Task<int> Batch(Call call, Func<string, CancellationToken, Task<Reply>> ask)
     {
         int worst = ExitCode.Answered;
         using var input = Documents.Open(call.File, call.Terminal);
         foreach (string line in Lines.Of(input).Where(l => !string.IsNullOrWhiteSpace(l)))
         {
             call.Stop.ThrowIfCancellationRequested();
-            var reply = ask(line);
+            var reply = await ask(line, call.Stop);
             if (reply.Ending == Ending.BadInput) worst = ExitCode.BadInput;
             call.Terminal.Out.Write(OneLine.Of(reply.Ending == Ending.BadInput ? ProblemJson.Write(reply.Problems, indented: false) : reply.Json) + "\n");
         }

@@ -11,8 +11,9 @@ internal static class CommandTable
     public static IReadOnlyList<Command> All { get; } =
     [
         Command.Of("plan", "JOB", "verdicts, fixings, holes, buying, checks", 1, 1, [Json, Batch, Working], PlanCommands.Plan),
+        new("buy", "JOB", "the shopping, proven cheapest", 1, 1, [Json, Batch], BuyCommands.Buy),
+        new("quote", "JOB", "the price for the customer", 1, 1, [Json, Batch], BuyCommands.Quote),
         Command.Of("papers", "JOB", "PDF papers and SVG drawings into a folder", 1, 1, [Json, PapersCommand.Out, PapersCommand.Paper], PapersCommand.Run),
-        Command.Of("buy", "JOB", "the buying list alone", 1, 1, [Json, Batch], PlanCommands.Buy),
         Explain("wall", "FILE", "what a wall is, and what to check next", Questions.Wall, WallSheet.Text),
         Explain("locate", "SCAN", "where the supports are along one line", Questions.Locate, DocumentSheet.Text),
         Ask("bracket", "FILE", "forces on the fixings of one bracket", Questions.Bracket),

@@ -4,18 +4,11 @@ using Pattress.Server;
 
 namespace Pattress.Cli.Commands;
 
-/// <summary>The main job: the plan, and its buying list alone.</summary>
+/// <summary>The main job: the plan.</summary>
 internal static class PlanCommands
 {
     public static int Plan(Call call) => Run(call, Questions.Plan,
         planned => PlanSheet.Text(planned.Plan, planned.Settings, call.Terminal, call.Arguments.Has("--working")));
-
-    public static int Buy(Call call) => Run(call, Questions.Buy, planned =>
-    {
-        var sheet = new Sheet(call.Terminal.Width, call.Terminal.Colour);
-        new WorkSheet(sheet, new Say(planned.Settings)).WriteBuying(planned.Plan);
-        return sheet.ToString();
-    });
 
     private static int Run(Call call, Func<string, CancellationToken, Reply> ask, Func<Planned, string> show)
     {

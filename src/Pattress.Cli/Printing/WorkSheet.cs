@@ -18,10 +18,16 @@ internal sealed class WorkSheet(Sheet sheet, Say say)
     {
         sheet.Heading("To buy");
         if (plan.Buy.Count == 0) { sheet.Paragraph("Nothing."); return; }
-        var table = Columns.Of("What", ">Needed", ">In the van", ">Packs", ">Price");
-        foreach (var line in plan.Buy) table.Row(line.Sort == "bit" ? say.Bit(line.Id) : say.Name(line.Id), Number(line.Needed), Number(line.FromVan), Packs(line), say.Money(line.Price));
-        sheet.Write(table);
+        WriteLines(plan.Buy);
         sheet.Paragraph($"Together {say.Money(plan.BuyTotal)}");
+    }
+
+    /// <summary>Lines of a list as a table.</summary>
+    public void WriteLines(IReadOnlyList<BuyLine> lines)
+    {
+        var table = Columns.Of("What", ">Needed", ">In the van", ">Packs", ">Price");
+        foreach (var line in lines) table.Row(line.Sort == "bit" ? say.Bit(line.Id) : say.Name(line.Id), Number(line.Needed), Number(line.FromVan), Packs(line), say.Money(line.Price));
+        sheet.Write(table);
     }
 
     private void WriteOrder(IReadOnlyList<WorkStep> order)

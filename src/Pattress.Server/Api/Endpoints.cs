@@ -8,7 +8,7 @@ internal static class Endpoints
 {
     /// <summary>What there is, as a refusal says it.</summary>
     public const string Addresses =
-        "POST /api/plan, POST /api/buy, POST /api/wall, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/compare, POST /api/certainty, POST /api/proof, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
+        "POST /api/plan, POST /api/buy, POST /api/quote, POST /api/wall, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/compare, POST /api/certainty, POST /api/proof, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
 
     public static void Map(WebApplication app)
     {
@@ -16,7 +16,8 @@ internal static class Endpoints
         app.MapGet("/api/demo", () => Json(Questions.DemoJob));
         app.MapGet("/api/demo/plan", (CancellationToken stop) => Answer(Questions.Plan(Questions.DemoJob, stop)));
         Ask(app, "/api/plan", Questions.Plan);
-        Ask(app, "/api/buy", Questions.Buy);
+        Await(app, "/api/buy", Questions.Buy);
+        Await(app, "/api/quote", Questions.Quote);
         Explain(app, "/api/wall", Questions.Wall);
         Explain(app, "/api/locate", Questions.Locate);
         Ask(app, "/api/bracket", (json, _) => Questions.Bracket(json));
@@ -31,10 +32,13 @@ internal static class Endpoints
     }
 
     private static void Ask(WebApplication app, string address, Func<string, CancellationToken, Reply> ask) =>
+        Await(app, address, (body, stop) => Task.FromResult(ask(body, stop)));
+
+    private static void Await(WebApplication app, string address, Func<string, CancellationToken, Task<Reply>> ask) =>
         app.MapPost(address, async (HttpRequest request, CancellationToken stop) =>
         {
             var text = await Bodies.Read(request, stop);
-            return Answer(text.Value is { } body ? ask(body, stop) : Reply.Refused(text.Problems));
+            return Answer(text.Value is { } body ? await ask(body, stop) : Reply.Refused(text.Problems));
         });
 
     /// <summary>With <c>?explain=yes</c> each reading says what it moved.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Pattress.Jobs;
 
 namespace Pattress.Fixings;
 
@@ -13,6 +14,12 @@ public sealed record FixingCatalogue(IReadOnlyList<FixingKind> Kinds, IReadOnlyL
 
     /// <summary>The size with this id, or null.</summary>
     public FixingSize? Find(string id) => Sizes.FirstOrDefault(s => s.Id == id);
+
+    /// <summary>The catalogue with the user's own packs, prices and minutes in place of the invented ones.</summary>
+    public FixingCatalogue With(IReadOnlyList<OwnPrice> own) => own.Count == 0 ? this : this with { Sizes = [.. Sizes.Select(s => Priced(s, own.FirstOrDefault(p => p.Fixing == s.Id)))] };
+
+    private static FixingSize Priced(FixingSize size, OwnPrice? own) => own is null ? size
+        : size with { Pack = own.Pack, OwnPackPrice = own.PackPrice, Price = own.PackPrice / own.Pack, Minutes = own.Minutes ?? size.Minutes };
 
     internal static FixingCatalogue Read(CsvTable kinds, CsvTable sizes, CsvTable tools)
     {

@@ -29,6 +29,12 @@ public sealed record FixingSize(
     double BearsLongMm, double BearsWideMm, double ScrewMm, double LengthMm, double HeadMm, double EmbedMm,
     double? AssumedMeanN, double Minutes, decimal Price, int Pack, string Source)
 {
+    /// <summary>Price of a pack where the user gave one of his own; null: the piece price times the pack.</summary>
+    public decimal? OwnPackPrice { get; init; }
+
+    /// <summary>Price of a pack, to the penny.</summary>
+    public decimal PackPrice => OwnPackPrice ?? decimal.Round(Price * Pack, 2, MidpointRounding.ToEven);
+
     /// <summary>Diameter of the disc with the same bearing perimeter as the bar, mm.</summary>
     public double BearingDiameterMm => 2 * (BearsLongMm + BearsWideMm) / Math.PI;
 }

@@ -115,7 +115,11 @@ public sealed record CableStrip(string Id, string Kind, Rect Area, string Checke
 public sealed record CheckToDo(string Kind, string Wall, Point? At, IReadOnlyList<string> Items, Reason Why, double Minutes, double Before, double After);
 
 /// <summary>A line of the buying list. Sort is <c>fixing</c>, <c>bit</c> or <c>tool</c>.</summary>
-public sealed record BuyLine(string Id, string Sort, int Needed, int FromVan, int Packs, int PackSize, decimal PackPrice, decimal Price, IReadOnlyList<string> Items);
+public sealed record BuyLine(string Id, string Sort, int Needed, int FromVan, int Packs, int PackSize, decimal PackPrice, decimal Price, IReadOnlyList<string> Items)
+{
+    /// <summary>Why it is on the list, where the whole job was looked at; null in the greedy list.</summary>
+    public Reason? Why { get; init; }
+}
 
 /// <summary>A step of the work in order; bits are changed least.</summary>
 public sealed record WorkStep(string Bit, double DiameterMm, double StopMm, IReadOnlyList<string> Items, int Holes, Reason What);

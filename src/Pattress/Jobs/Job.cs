@@ -33,6 +33,12 @@ public sealed record Job
     /// <summary>What is in the van.</summary>
     public IReadOnlyList<StockItem> Stock { get; init; } = [];
 
+    /// <summary>The fitter's own prices, in place of the invented ones.</summary>
+    public IReadOnlyList<OwnPrice> Prices { get; init; } = [];
+
+    /// <summary>How long work took in truth.</summary>
+    public IReadOnlyList<Actual> Actuals { get; init; } = [];
+
     /// <summary>The user's own tests of fixings.</summary>
     public IReadOnlyList<OwnTest> Trials { get; init; } = [];
 
@@ -162,6 +168,12 @@ public sealed record Settings
 
     /// <summary><c>terraced</c>, <c>semi</c>, <c>detached</c>, <c>flat</c>, <c>bungalow</c> or <c>unknown</c>.</summary>
     public string House { get; init; } = "unknown";
+
+    /// <summary>What is wanted of the shopping.</summary>
+    public BuyingWishes Buying { get; init; } = new();
+
+    /// <summary>What a quote goes by.</summary>
+    public QuoteTerms Quote { get; init; } = new();
 }
 
 /// <summary>A wall or ceiling.</summary>
@@ -343,6 +355,7 @@ public sealed record Fixture
     public bool ToeStrip { get; init; }
 }
 
-/// <summary>A fixing in the van.</summary>
-/// <param name="Fixing">Kind and size id of the catalogue, e.g. <c>strap_toggle.medium</c>.</param>
-public sealed record StockItem(string Fixing, int Count);
+/// <summary>Something in the van.</summary>
+/// <param name="Fixing">Kind and size id of the catalogue, e.g. <c>strap_toggle.medium</c>; a bit, e.g. <c>bit.masonry.5.5</c>; or a setting tool.</param>
+/// <param name="Least">Below this many the stock is low; 0 for never.</param>
+public sealed record StockItem(string Fixing, int Count, int Least = 0);

@@ -13,7 +13,9 @@ internal static class JobBuilder
         Settings = SettingsOf(document),
         Walls = All(document, "walls", WallBuilder.Build),
         Fixtures = All(document, "fixtures", FixtureOf),
-        Stock = All(document, "stock", s => new StockItem(s.TextOf("fixing"), (int)s.NumberOf("count"))),
+        Stock = All(document, "stock", s => new StockItem(s.TextOf("fixing"), (int)s.NumberOf("count"), (int)s.NumberOr("least", 0))),
+        Prices = All(document, "prices", MoneyBuilder.Price),
+        Actuals = All(document, "actuals", MoneyBuilder.Actual),
         Trials = All(document, "trials", TrialBuilder.Test),
         Proofs = All(document, "proofs", TrialBuilder.Proof),
         Done = document["done"] is { } done ? DoneBuilder.Build(done) : new WorkDone(),
@@ -44,6 +46,8 @@ internal static class JobBuilder
             MinutePrice = entry.MaybeNumber("minute_price") is { } price ? (decimal)price : usual.MinutePrice,
             YearBuilt = (int?)house?.MaybeNumber("year_built"),
             House = house?.MaybeText("kind") ?? usual.House,
+            Buying = MoneyBuilder.Buying(entry["buying"]),
+            Quote = MoneyBuilder.Quote(entry["quote"]),
         };
     }
 

@@ -30,6 +30,8 @@ internal static class JobShapes
         Field.Required("walls", new ListShape(OneWall, 0, MostWalls)),
         Field.Required("fixtures", new ListShape(FixtureShapes.Fixture, 0, MostFixtures), "What shall hang."),
         Field.Optional("stock", new ListShape(Stock(), 0, MostStock), "What is in the van."),
+        Field.Optional("prices", new ListShape(MoneyShapes.Price, 0, MostStock), "The fitter's own prices."),
+        Field.Optional("actuals", new ListShape(MoneyShapes.Actual, 0, MostReadings), "How long work took in truth."),
         Field.Optional("trials", new ListShape(TrialShapes.Test, 0, TrialShapes.Most), "The user's own tests of fixings."),
         Field.Optional("proofs", new ListShape(TrialShapes.Proof, 0, TrialShapes.Most), "Pulls on what hangs in this house."),
         Field.Optional("done", DoneShapes.Done, "What was done on site: only ever added to or withdrawn."));
@@ -78,8 +80,9 @@ internal static class JobShapes
         Field.Required("how", new WordShape("detector", "isolated", "looked_behind")));
 
     private static ObjectShape Stock() => new(
-        Field.Required("fixing", new IdShape(), "Kind and size of the catalogue, e.g. strap_toggle.medium."),
-        Field.Required("count", new IntegerShape(0, 100_000)));
+        Field.Required("fixing", new IdShape(), "Kind and size of the catalogue, e.g. strap_toggle.medium; a bit, e.g. bit.masonry.5.5; or setting_tool."),
+        Field.Required("count", new IntegerShape(0, 100_000)),
+        Field.Optional("least", new IntegerShape(0, 100_000), "Below this many the stock is low."));
 
     /// <summary>A rectangle: lower left corner and size.</summary>
     private static IReadOnlyList<Field> Area() =>

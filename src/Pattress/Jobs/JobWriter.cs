@@ -19,6 +19,8 @@ public static class JobWriter
         json.WriteObjects("walls", job.Walls, WallWriter.Write);
         json.WriteObjects("fixtures", job.Fixtures, WriteFixture);
         json.WriteSome("stock", job.Stock, WriteStock);
+        json.WriteSome("prices", job.Prices, MoneyWriter.Price);
+        json.WriteSome("actuals", job.Actuals, MoneyWriter.Actual);
         json.WriteSome("trials", job.Trials, TrialBuilder.Write);
         json.WriteSome("proofs", job.Proofs, TrialBuilder.Write);
         DoneWriter.Write(json, job.Done);
@@ -45,6 +47,8 @@ public static class JobWriter
         json.WriteString("kind", settings.House);
         json.WriteMaybe("year_built", settings.YearBuilt);
         json.WriteEndObject();
+        MoneyWriter.Buying(json, settings.Buying);
+        MoneyWriter.Quote(json, settings.Quote);
     }
 
     private static void WriteFixture(Utf8JsonWriter json, Fixture fixture)
@@ -72,5 +76,6 @@ public static class JobWriter
     {
         json.WriteString("fixing", item.Fixing);
         json.WriteNumber("count", item.Count);
+        if (item.Least > 0) json.WriteNumber("least", item.Least);
     }
 }

@@ -34,7 +34,7 @@ public static class PlanJson
         json.WriteEndObject();
     }
 
-    private static void WriteBuy(Utf8JsonWriter json, BuyLine line, PlanWords says)
+    internal static void WriteBuy(Utf8JsonWriter json, BuyLine line, PlanWords says)
     {
         json.WriteString("id", line.Id);
         json.WriteString("name", says.Name(line.Id));
@@ -46,6 +46,7 @@ public static class PlanJson
         json.WriteNumber("pack_price", line.PackPrice);
         json.WriteNumber("price", line.Price);
         json.WriteTexts("items", line.Items);
+        if (line.Why is { } why) says.Write(json, why);
     }
 
     private static void WriteStep(Utf8JsonWriter json, WorkStep step, PlanWords says)

@@ -12,6 +12,17 @@ public sealed record PlanData(FixingCatalogue Catalogue, string Hash)
     public static PlanData Embedded { get; } = new(FixingCatalogue.FromEmbedded, DataHash.OfEmbedded());
 }
 
+/// <summary>A plan, and what its brackets want from the shop.</summary>
+internal sealed record PlannedHouse(PlanAnswer Plan, IReadOnlyList<Planning.Buying.BracketNeed> Needs);
+
+/// <summary>Sizes wanted for some brackets, by item and index.</summary>
+public sealed record WantedSizes(IReadOnlyDictionary<(string Item, int Index), string> Wanted)
+{
+    public static WantedSizes None { get; } = new(new Dictionary<(string, int), string>());
+
+    public string? For(string item, int index) => Wanted.GetValueOrDefault((item, index));
+}
+
 /// <summary>The one entry point of the main job: a pure synchronous function from a job to its plan.</summary>
 public static class Planner
 {
@@ -21,6 +32,10 @@ public static class Planner
     /// <summary>Plans a whole job. The same job gives the same plan on the same build. Never fails on a job that passed the door.</summary>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static PlanAnswer Plan(Job job, PlanData data, CancellationToken cancel = default) => new Replanner(data).Plan(job, cancel);
+
+    /// <summary>The plan with what its brackets want from the shop.</summary>
+    /// <param name="sizes">Sizes wanted for some brackets, e.g. as the buying chose them.</param>
+    internal static PlannedHouse House(Job job, PlanData data, WantedSizes sizes, CancellationToken cancel) => new Replanner(data, sizes).House(job, cancel);
 
     internal static PlanAnswer Gather(Job job, PlanData data, HouseView house, IReadOnlyList<PlannedItem> planned)
     {
@@ -41,7 +56,7 @@ public static class Planner
 
     private static List<Assumption> Assumed(Job job)
     {
-        var said = new List<Assumption> { new("assume_prices", [], "invented") };
+        var said = new List<Assumption> { job.Prices.Count == 0 ? new("assume_prices", [], "invented") : new("assume_other_prices", [Said.Count(job.Prices.Count)], "invented") };
         if (job.Settings.YearBuilt is null) said.Add(new("assume_year", [], "assumed"));
         if (job.Settings.Standards == "us") said.Add(new("assume_allowable_stress", [Said.Plain(Factors.OnAction)], "rule"));
         if (job.Walls.Any(w => w.Readings.Count > 0)) said.Add(new("assume_line", [], "assumed"));

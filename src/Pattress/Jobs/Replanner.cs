@@ -8,7 +8,8 @@ namespace Pattress.Jobs;
 /// objects as then, so that a change costs what it touches. Each plan is the one that <see cref="Planner.Plan"/> gives,
 /// byte for byte. Not for several threads at once.
 /// </summary>
-public sealed class Replanner(PlanData data)
+/// <param name="sizes">Sizes wanted for some brackets, e.g. as the buying chose them.</param>
+public sealed class Replanner(PlanData data, WantedSizes? sizes = null)
 {
     private Job? _before;
     private HouseView? _house;
@@ -16,21 +17,26 @@ public sealed class Replanner(PlanData data)
 
     /// <summary>The plan of the job as it is now.</summary>
     /// <exception cref="OperationCanceledException">The caller cancelled; the next plan is right all the same.</exception>
-    public PlanAnswer Plan(Job job, CancellationToken cancel = default)
+    public PlanAnswer Plan(Job job, CancellationToken cancel = default) => House(job, cancel).Plan;
+
+    /// <summary>The plan with what its brackets want from the shop.</summary>
+    internal PlannedHouse House(Job job, CancellationToken cancel)
     {
+        var priced = data with { Catalogue = data.Catalogue.With(job.Prices) };
         var house = new HouseView(job, _house);
         var trials = OwnTrials.Of(job.Trials, job.Proofs);
-        // Own tests speak of every fixing of their kind.
-        bool sameTrials = _before is { } before && ReferenceEquals(before.Trials, job.Trials) && ReferenceEquals(before.Proofs, job.Proofs);
+        // Own tests speak of every fixing of their kind, own prices of every choice.
+        bool sameTrials = _before is { } before && ReferenceEquals(before.Trials, job.Trials) && ReferenceEquals(before.Proofs, job.Proofs) && ReferenceEquals(before.Prices, job.Prices);
         var items = new Dictionary<(Fixture, WallView), PlannedItem>(SameObjects.Instance);
         foreach (var fixture in job.Fixtures)
         {
             cancel.ThrowIfCancellationRequested();
             var wall = house[fixture.Wall];
-            items[(fixture, wall)] = (sameTrials ? _items.GetValueOrDefault((fixture, wall)) : null) ?? ItemPlanner.Plan(fixture, wall, job.Settings, data.Catalogue, trials);
+            items[(fixture, wall)] = (sameTrials ? _items.GetValueOrDefault((fixture, wall)) : null) ?? ItemPlanner.Plan(fixture, wall, job.Settings, priced.Catalogue, trials, i => sizes?.For(fixture.Id, i));
         }
         (_before, _house, _items) = (job, house, items);
-        return Planner.Gather(job, data, house, [.. job.Fixtures.Select(f => ProofGate.Apply(items[(f, house[f.Wall])], job.Proofs))]);
+        List<PlannedItem> planned = [.. job.Fixtures.Select(f => ProofGate.Apply(items[(f, house[f.Wall])], job.Proofs))];
+        return new(Planner.Gather(job, priced, house, planned), [.. planned.SelectMany(p => p.Needs)]);
     }
 
     /// <summary>Records compare by content, which costs more than planning what has changed.</summary>

@@ -15,7 +15,9 @@ internal static class SettingsShapes
         Field.Optional("partial_factors", Factors(), "EN 1990 Table A1.2(B); the American set counts every action once."),
         Field.Optional("service_class", new IntegerShape(1, 3), "EN 1995-1-1 2.3.1.3."),
         Field.Optional("minute_price", new NumberShape(0, 1000), "What a minute of the fitter's time costs."),
-        Field.Optional("house", House()));
+        Field.Optional("house", House()),
+        Field.Optional("buying", MoneyShapes.Buying, "What is wanted of the shopping."),
+        Field.Optional("quote", MoneyShapes.Quote, "What a quote goes by."));
 
     public static ObjectShape Condition { get; } = new(
         Field.Optional("moisture", new WordShape("dry", "damp", "fresh_plaster", "unknown")),

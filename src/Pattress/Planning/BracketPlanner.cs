@@ -21,11 +21,12 @@ public static class BracketPlanner
     /// <summary>Bits run this much past the board to make way for what opens, mm (common practice, no source).</summary>
     private const double PastBoardMm = 5;
 
-    public static BracketPlan Plan(BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, WallView wall, FixingCatalogue catalogue)
+    /// <param name="wanted">Size to use if it holds, e.g. what the buying chose; null for the plan's own choice.</param>
+    public static BracketPlan Plan(BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, WallView wall, FixingCatalogue catalogue, string? wanted = null)
     {
         var choice = new Choice(bracket, ideas, ask, wall.Wall.OldHoles);
         var all = choice.All(catalogue);
-        var picked = choice.Pick(all);
+        var picked = all.FirstOrDefault(c => c.Size.Id == wanted && c.Best is not null) ?? choice.Pick(all);
         double holds = ideas.Where(i => all.Any(c => c.HoldsIn.Contains(i))).Sum(i => i.Probability);
         return new(bracket, ideas, all, picked, holds, Answer(bracket, ideas, all, picked, ask, wall, catalogue));
     }
@@ -63,7 +64,7 @@ public static class BracketPlanner
     private static HoleAnswer Hole(BracketActions bracket, FixingSize size, Point hole, Spot spot, double support, WallView wall)
     {
         var at = new Point(bracket.At.X + hole.X, bracket.At.Y + hole.Y);
-        double diameter = size.HoleMm > 0 ? size.HoleMm : size.ScrewMm;
+        double diameter = Diameter(size);
         string strip = CableStrips.Touching(wall.Strips, at, diameter).FirstOrDefault()?.Id ?? "";
         return new(at, diameter, Depth(size, spot), Bit(size, spot), support, strip);
     }
@@ -78,7 +79,11 @@ public static class BracketPlanner
         _ => spot.Face.Mean + Math.Min(PastBoardMm, spot.Void.Mean),
     }, 1);
 
-    private static string Bit(FixingSize size, Spot spot) => spot.Behind switch
+    /// <summary>Diameter of the hole, or of the screw that makes its own.</summary>
+    internal static double Diameter(FixingSize size) => size.HoleMm > 0 ? size.HoleMm : size.ScrewMm;
+
+    /// <summary>Kind of bit for a size in a spot, or <c>none</c>.</summary>
+    internal static string Bit(FixingSize size, Spot spot) => spot.Behind switch
     {
         Behind.Timber => size.Kind.HoldsBy == HoldsBy.ThreadInWood ? "wood" : size.Kind.Bit,
         Behind.SteelStud or Behind.SteelLintel => size.Kind.HoldsBy == HoldsBy.ThreadInSteel ? "none" : "metal",

@@ -29,21 +29,20 @@ public static class GreedyBuying
     }
 
     /// <summary>Id of a bit: its kind and diameter, e.g. <c>masonry 5.5</c>.</summary>
-    public static string BitId(HoleAnswer hole) =>
-        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{hole.Bit} {hole.DiameterMm:0.###}");
+    public static string BitId(HoleAnswer hole) => Buying.BracketNeed.BitId(hole.Bit, hole.DiameterMm);
 
     private static BuyLine Fixing(FixingSize size, int count, IReadOnlyList<StockItem> stock, IReadOnlyList<string> items)
     {
         int needed = count + (int)Math.Ceiling(count * SpareRate);
         int van = Math.Min(needed, InVan(stock, size.Id));
         int packs = (needed - van + size.Pack - 1) / size.Pack;
-        decimal pack = decimal.Round(size.Price * size.Pack, 2, MidpointRounding.ToEven);
+        decimal pack = size.PackPrice;
         return new(size.Id, "fixing", needed, van, packs, size.Pack, pack, packs * pack, items);
     }
 
     private static BuyLine One(string id, string sort, decimal price, IReadOnlyList<StockItem> stock, IReadOnlyList<string> items)
     {
-        int van = Math.Min(1, InVan(stock, id));
+        int van = Math.Min(1, InVan(stock, Buying.CaseOfJob.StockId(id)));
         return new(id, sort, 1, van, 1 - van, 1, price, (1 - van) * price, items);
     }
 

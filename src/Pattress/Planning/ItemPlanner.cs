@@ -9,7 +9,8 @@ using Pattress.Trials.Installations;
 namespace Pattress.Planning;
 
 /// <summary>An item's answer with the checks that it asks for.</summary>
-public sealed record PlannedItem(ItemAnswer Answer, IReadOnlyList<CheckToDo> Checks);
+/// <param name="Needs">What its brackets want from the shop; none where nothing holds.</param>
+public sealed record PlannedItem(ItemAnswer Answer, IReadOnlyList<CheckToDo> Checks, IReadOnlyList<Buying.BracketNeed> Needs);
 
 /// <summary>Plans one thing to hang.</summary>
 public static class ItemPlanner
@@ -17,15 +18,19 @@ public static class ItemPlanner
     /// <summary>The same batch, the same damp, the same fitter: one factor on every resistance of an installation (assumed).</summary>
     public static double BatchCov { get; } = Factors.Of("batch_cov");
 
-    public static PlannedItem Plan(Fixture fixture, WallView wall, Settings settings, FixingCatalogue catalogue, OwnTrials? trials = null)
+    /// <param name="wanted">Size wanted for each bracket by index, where one was chosen already.</param>
+    public static PlannedItem Plan(Fixture fixture, WallView wall, Settings settings, FixingCatalogue catalogue, OwnTrials? trials = null, Func<int, string?>? wanted = null)
     {
         if (FixtureCatalogue.Find(fixture.What) is not { Refusal: null } kind) return Refused(fixture, FixtureCatalogue.Find(fixture.What)!);
         var actions = FixtureLoads.Of(fixture, wall.Wall, settings);
         var ask = AskFor(fixture, wall, actions, settings) with { Trials = trials ?? OwnTrials.None };
-        var brackets = actions.Brackets.Select(b => BracketPlanner.Plan(b, wall.Ideas(b), ask, wall, catalogue)).ToList();
+        var brackets = actions.Brackets.Select(b => BracketPlanner.Plan(b, wall.Ideas(b), ask, wall, catalogue, wanted?.Invoke(b.Index))).ToList();
         var ruling = Gates.Rule(fixture, wall, brackets, ask, actions.Brackets.Any(b => Off(b, wall.Wall)));
-        return new(Answer(fixture, actions, brackets, ruling, ask, wall), ruling.Checks);
+        return new(Answer(fixture, actions, brackets, ruling, ask, wall), ruling.Checks, Needs(fixture, brackets, ruling, ask));
     }
+
+    private static IReadOnlyList<Buying.BracketNeed> Needs(Fixture fixture, IReadOnlyList<BracketPlan> brackets, Gates.Ruling ruling, Ask ask) =>
+        ruling.Verdict == Verdict.NotHere ? [] : [.. brackets.Select(b => Buying.BracketNeed.Of(fixture.Id, b, ask)).OfType<Buying.BracketNeed>()];
 
     private static Ask AskFor(Fixture fixture, WallView wall, FixtureActions actions, Settings settings)
     {
@@ -77,5 +82,5 @@ public static class ItemPlanner
         .Any(p => p.X < 0 || p.Y < 0 || p.X > wall.WidthMm || p.Y > wall.HeightMm || wall.Openings.Any(o => o.Area.Contains(p)));
 
     private static PlannedItem Refused(Fixture f, FixtureKind kind) => new(
-        new(f.Id, f.What, f.Wall, f.Name, Verdict.NotHere, kind.Refusal!, [new Reason("remedy_trade", Said.Name("trade." + kind.Trade))], 0, kind.Class, [], 1, 0, [], []), []);
+        new(f.Id, f.What, f.Wall, f.Name, Verdict.NotHere, kind.Refusal!, [new Reason("remedy_trade", Said.Name("trade." + kind.Trade))], 0, kind.Class, [], 1, 0, [], []), [], []);
 }

@@ -57,12 +57,25 @@ public class PlanTests
     }
 
     [Fact]
-    public async Task The_buying_list_is_the_plans()
+    public async Task The_buying_list_is_proven_cheapest_and_adds_up()
     {
-        using var plan = JsonDocument.Parse((await Ran.Pattress("plan", Samples.DemoHouse, "--json")).Out);
         using var buy = JsonDocument.Parse((await Ran.Pattress("buy", Samples.DemoHouse, "--json")).Out);
-        Assert.Equal(plan.RootElement.GetProperty("buy").GetRawText().Replace(" ", ""), buy.RootElement.GetProperty("buy").GetRawText().Replace(" ", ""));
-        Assert.Contains("To buy", (await Ran.Pattress("buy", Samples.DemoHouse)).Out);
+        Assert.Equal("optimal", buy.RootElement.GetProperty("status").GetString());
+        Assert.True(buy.RootElement.GetProperty("bound").GetDecimal() <= buy.RootElement.GetProperty("expected").GetDecimal());
+        Assert.Equal(buy.RootElement.GetProperty("buy_total").GetDecimal(), buy.RootElement.GetProperty("buy").EnumerateArray().Sum(l => l.GetProperty("price").GetDecimal()));
+        Assert.All(buy.RootElement.GetProperty("buy").EnumerateArray(), l => Assert.NotEmpty(l.GetProperty("why").GetString()!));
+        Assert.Contains("nothing costs less", (await Ran.Pattress("buy", Samples.DemoHouse)).Out.ReplaceLineEndings(" "));
+    }
+
+    [Fact]
+    public async Task A_quote_adds_up_to_the_penny()
+    {
+        using var quote = JsonDocument.Parse((await Ran.Pattress("quote", Samples.DemoHouse, "--json")).Out);
+        decimal Of(string name) => quote.RootElement.GetProperty(name).GetDecimal();
+        Assert.Equal(Of("net"), quote.RootElement.GetProperty("lines").EnumerateArray().Sum(l => l.GetProperty("amount").GetDecimal()));
+        Assert.Equal(Of("total"), Of("net") + Of("tax") + Of("rounding"));
+        string text = (await Ran.Pattress("quote", Samples.DemoHouse)).Out;
+        foreach (string heading in new[] { "Quote:", "How it is rounded", "Not included", "Assumed" }) Assert.Contains(heading, text);
     }
 
     [Fact]

@@ -27,6 +27,16 @@ internal static class JobGen
             LifeYears = numbers.Item1, GammaPermanent = numbers.Item2, GammaVariable = 4 - numbers.Item2, ServiceClass = numbers.Item3, MinutePrice = numbers.Item4 / 100m,
             Editions = new() { TimberDraft = house.Item4, Aisi = house.Item5 },
             YearBuilt = house.Item1 ? house.Item2 : null, House = house.Item3,
+            Buying = new BuyingWishes
+            {
+                Budget = house.Item1 ? numbers.Item4 : null, MostKinds = numbers.Item3, MostBits = house.Item1 ? 3 : null, VanOnly = house.Item1, NoSecondTrip = !house.Item1,
+                Avoid = house.Item1 ? ["hammer_in", "strap_toggle.medium"] : [], SparePercent = numbers.Item3, TripPrice = numbers.Item4 / 100m,
+            },
+            Quote = new QuoteTerms
+            {
+                MarkUpPercent = numbers.Item4 / 10m, TaxPercent = numbers.Item3, Visits = numbers.Item3, TravelMinutes = numbers.Item1, ParkingPrice = numbers.Item4 / 100m,
+                Floors = numbers.Item3, RoundTo = house.Item1 ? 0.05m : 1m,
+            },
         });
 
     private static Gen<Reading> Reading(string id) => Gen.OneOf(
@@ -94,7 +104,9 @@ internal static class JobGen
         (settings, title, first, second, fixture) => new Job
         {
             Title = title, Settings = settings, Walls = [first with { Kind = "wall" }, second with { Kind = "ceiling" }], Fixtures = [fixture],
-            Stock = [new StockItem("strap_toggle.medium", 3)],
+            Stock = [new StockItem("strap_toggle.medium", 3), new StockItem("bit.masonry.5.5", 1, 1), new StockItem("setting_tool", 1)],
+            Prices = [new OwnPrice("wood_screw.long", title, 100, 7.45m, 1.5), new OwnPrice("plug_and_screw.short", "", 50, 0m, null)],
+            Actuals = [new Actual("a1", "drill_and_set", 12, 31.5)],
             Trials = [new OwnTest { Id = "t0", Fixing = "strap_toggle.medium", Load = "tension", LoadN = 512.5, BoardMm = 12.5, Outcome = "stopped", Moisture = "damp", Where = "site", Mode = "slid", On = "2025-03-14", Note = title, Withdrawn = true }],
             Proofs = [new ProofRecord { Id = "p0", Fixture = "f0", Bracket = 1, Hole = 2, Fixing = "strap_toggle.medium", LoadN = 120, HeldS = 60, MovedMm = 0.25, Result = "came_away", Way = "tester", On = "2025-03-14T09:30:00Z", Note = title, Withdrawn = true }],
             Id = "j0", Done = Done,

@@ -10,8 +10,9 @@ public class ProjectReferenceTests
         ["Pattress"] = [],
         ["Pattress.Papers"] = ["Pattress"],
         ["Pattress.Pdf"] = ["Pattress", "Pattress.Papers"],
+        ["Pattress.Solvers"] = ["Pattress"],
         ["Pattress.Web"] = ["Pattress", "Pattress.Papers", "Pattress.Pdf"],
-        ["Pattress.Server"] = ["Pattress", "Pattress.Papers", "Pattress.Pdf", "Pattress.Web"],
+        ["Pattress.Server"] = ["Pattress", "Pattress.Papers", "Pattress.Pdf", "Pattress.Solvers", "Pattress.Web"],
         ["Pattress.Cli"] = ["Pattress", "Pattress.Papers", "Pattress.Pdf", "Pattress.Server"],
     };
 

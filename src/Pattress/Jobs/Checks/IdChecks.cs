@@ -8,7 +8,7 @@ internal static class IdChecks
     private static readonly string[] PartsOfWalls = ["readings", "openings", "services", "zones", "old_holes", "strip_checks"];
     private static readonly string[] PartsOfDone = ["holes", "cautions_read", "signed"];
 
-    public static void Run(Entry job, ProblemList problems) => Run(job.ItemsOf("walls"), [.. job.ItemsOf("fixtures"), .. job.ItemsOf("trials"), .. job.ItemsOf("proofs"), .. Done(job)], problems);
+    public static void Run(Entry job, ProblemList problems) => Run(job.ItemsOf("walls"), [.. job.ItemsOf("fixtures"), .. job.ItemsOf("trials"), .. job.ItemsOf("proofs"), .. job.ItemsOf("actuals"), .. Done(job)], problems);
 
     public static void Run(IReadOnlyList<Entry> walls, IReadOnlyList<Entry> others, ProblemList problems)
     {

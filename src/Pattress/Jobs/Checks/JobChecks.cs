@@ -12,6 +12,7 @@ internal static class JobChecks
         foreach (var wall in job.ItemsOf("walls")) WallChecks.Run(wall, problems);
         FixtureChecks.Run(job, problems);
         StockChecks.Run(job, problems);
+        StockChecks.Prices(job, problems);
         TrialChecks.Run(job, problems);
     }
 

@@ -1,0 +1,27 @@
+using Pattress.Cli.Input;
+using Pattress.Cli.Printing;
+using Pattress.Server;
+
+namespace Pattress.Cli.Commands;
+
+/// <summary>What to buy for a job, and what it costs the customer.</summary>
+internal static class BuyCommands
+{
+    public static Task<int> Buy(Call call) => Run(call, Questions.Buy, (sheet, bought) => new BuySheet(sheet, new Say(bought.Job.Settings)).Write(bought.Answer));
+
+    public static Task<int> Quote(Call call) => Run(call, Questions.Quote, (sheet, bought) => new QuoteSheet(sheet, new Say(bought.Job.Settings)).Write(bought.Quote));
+
+    private static async Task<int> Run(Call call, Func<string, CancellationToken, Task<Reply>> ask, Action<Sheet, Bought> show)
+    {
+        if (call.Arguments.Has("--batch")) return await Answering.Batch(call, ask);
+        var text = Documents.Read(call.File, call.Terminal);
+        if (text.Value is not { } job) return Answering.Refuse(call, text.Problems);
+        if (call.Json) return Answering.Finish(call, await ask(job, call.Stop), json => json);
+        var bought = await Bought.Of(job, call.Stop);
+        if (bought.Value is not { } answer) return Answering.Refuse(call, bought.Problems);
+        var sheet = new Sheet(call.Terminal.Width, call.Terminal.Colour);
+        show(sheet, answer);
+        call.Terminal.Out.Write(sheet.ToString());
+        return ExitCode.Answered;
+    }
+}
