@@ -21,12 +21,12 @@ public static class ProofGate
         proof.Fixing.Length == 0 || item.Brackets.All(b => b.Index != proof.Bracket || b.Fixing is null || b.Fixing == proof.Fixing);
 
     private static PlannedItem Stopped(PlannedItem item) =>
-        item with { Answer = item.Answer with { Verdict = Verdict.NotHere, Why = new Reason("proof_stop"), Remedies = [new Reason("remedy_after_proof")] } };
+        item with { Answer = item.Answer with { Verdict = Verdict.NotHere, Why = new Reason("proof_stop"), Remedies = [new Reason("remedy_after_proof")] }, Needs = [] };
 
     private static PlannedItem More(PlannedItem item, int again)
     {
         var a = item.Answer;
         var check = new CheckToDo("proof", a.Wall, null, [a.Id], new Reason("check_proof_again", Said.Count(again)), CheckMinutes.Of("proof"), 0, 0);
-        return new(a with { Verdict = Verdict.CheckFirst, Why = new Reason("proof_test_more"), Remedies = [new Reason("check_proof_again", Said.Count(again)), .. a.Remedies] }, [check, .. item.Checks]);
+        return item with { Answer = a with { Verdict = Verdict.CheckFirst, Why = new Reason("proof_test_more"), Remedies = [new Reason("check_proof_again", Said.Count(again)), .. a.Remedies] }, Checks = [check, .. item.Checks] };
     }
 }

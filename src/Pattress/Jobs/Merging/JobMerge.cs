@@ -13,6 +13,7 @@ public static class JobMerge
         Walls = [.. ours.Walls.Select(w => theirs.Walls.FirstOrDefault(t => t.Id == w.Id) is { } t ? Walls(w, t) : w)],
         Trials = Union.Of(ours.Trials, theirs.Trials, t => t.Id, (a, b) => Union.Greater(a, b, t => (t with { Withdrawn = false }).ToString()) with { Withdrawn = a.Withdrawn || b.Withdrawn }),
         Proofs = Union.Of(ours.Proofs, theirs.Proofs, p => p.Id, (a, b) => Union.Greater(a, b, p => (p with { Withdrawn = false }).ToString()) with { Withdrawn = a.Withdrawn || b.Withdrawn }),
+        Actuals = Union.Of(ours.Actuals, theirs.Actuals, a => a.Id, (a, b) => Union.Greater(a, b, x => x.ToString())),
         Done = Done(ours.Done, theirs.Done),
     };
 
@@ -28,7 +29,7 @@ public static class JobMerge
     public static Job WithoutRecords(this Job job) => job with
     {
         Walls = [.. job.Walls.Select(w => w with { Readings = [], OldHoles = [], StripChecks = [] })],
-        Trials = [], Proofs = [], Done = new(),
+        Trials = [], Proofs = [], Actuals = [], Done = new(),
     };
 
     private static Wall Walls(Wall ours, Wall theirs) => ours with
