@@ -7,6 +7,7 @@ public static class Views
     [
         ("walls", "/"), ("wall", "/wall/bay"), ("ceiling", "/wall/landing"), ("wall-edit", "/wall/bay/edit"), ("wall-new", "/wall-new"),
         ("hang", "/hang"), ("hang-new", "/hang/new"), ("hang-one", "/hang/" + Demo.Load.Item), ("plan", "/plan"), ("plan-one", "/plan/" + Demo.Load.Item),
-        ("buy", "/buy"), ("prove", "/prove"), ("hand-over", "/hand-over"), ("job", "/job"), ("quick", "/quick"), ("nothing", "/no-such-page"),
+        ("buy", "/buy"), ("prove", "/prove"), ("hand-over", "/hand-over"), ("job", "/job"), ("quick", "/quick"),
+        ("trials", "/trials"), ("trials-phone", "/trials/phone"), ("trials-compare", "/trials/compare"), ("trials-report", "/trials/report"), ("trials-certainty", "/trials/certainty"), ("nothing", "/no-such-page"),
     ];
 }

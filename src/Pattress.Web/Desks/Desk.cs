@@ -66,6 +66,9 @@ public sealed class Desk(TimeProvider clock)
     /// <summary>An id for something added here: a UUID v7, so that two devices never make the same.</summary>
     public string NewId() => Guid.CreateVersion7(clock.GetUtcNow()).ToString();
 
+    /// <summary>Today's date in UTC, as documents have it.</summary>
+    public string Today => clock.GetUtcNow().ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
     private void Step(Job? job)
     {
         if (job is not null) Show(job);

@@ -3,7 +3,6 @@ using Pattress.Jobs.Doors;
 using Pattress.Jobs.Text;
 using Pattress.Trials.Claims;
 using Pattress.Trials.Documents;
-using Pattress.Trials.Special;
 
 namespace Pattress.Jobs.Certain;
 
@@ -58,18 +57,13 @@ public static class CompareDocument
         json.WriteString("kind", pair.A.Claim.Kind);
         json.WriteString("other", pair.B.Claim.Kind);
         json.WriteBoolean("comparable", why.Count == 0);
-        if (pair is { A.Common: { } a, B.Common: { } b } && SameLoad(pair.A.Claim, pair.B.Claim)) WriteChance(json, a, b);
+        if (ClaimsCompared.Chance(pair.A, pair.B) is { } chance) WriteChance(json, pair.A.Common!, pair.B.Common!, chance);
         json.WriteObjects("reasons", why, WriteReason);
     }
 
-    // A pull and a shear on one scale would still be two different questions.
-    private static bool SameLoad(Claim a, Claim b) => Direction(a) == Direction(b) && a.Load != ClaimedLoad.NotSaid && b.Load != ClaimedLoad.NotSaid;
-
-    private static ClaimedLoad Direction(Claim c) => c.Load == ClaimedLoad.Cantilever ? ClaimedLoad.Tension : c.Load;
-
-    private static void WriteChance(Utf8JsonWriter json, CommonBasis a, CommonBasis b)
+    private static void WriteChance(Utf8JsonWriter json, CommonBasis a, CommonBasis b, double chance)
     {
-        double gap = Math.Log(a.MedianN / b.MedianN), sd = Math.Sqrt(a.LogSd * a.LogSd + b.LogSd * b.LogSd), chance = Normal.Cdf(gap / sd);
+        double gap = Math.Log(a.MedianN / b.MedianN), sd = Math.Sqrt(a.LogSd * a.LogSd + b.LogSd * b.LogSd);
         json.WriteNumber("chance_stronger", chance);
         json.WriteNumber("ratio_low", Math.Exp(gap - NinetyPercent * sd));
         json.WriteNumber("ratio_high", Math.Exp(gap + NinetyPercent * sd));
