@@ -20,19 +20,7 @@ internal struct Xoshiro
         return (result >> 11) * (1.0 / (1UL << 53));
     }
 
-    /// <summary>Two independent standard normals (Marsaglia's polar method).</summary>
-    public (double First, double Second) NextPair()
-    {
-        while (true)
-        {
-            double x = 2 * Next() - 1, y = 2 * Next() - 1, r = x * x + y * y;
-            if (r >= 1 || r == 0) continue;
-            double f = Math.Sqrt(-2 * Math.Log(r) / r);
-            return (x * f, y * f);
-        }
-    }
-
-    private static ulong Split(ref ulong seed)
+    internal static ulong Split(ref ulong seed)
     {
         ulong z = seed += 0x9E3779B97F4A7C15;
         z = (z ^ z >> 30) * 0xBF58476D1CE4E5B9;
