@@ -62,7 +62,7 @@ public class SiteTests
         foreach (var task in DrillList.Of(unchecked_, plan).Tasks)
         {
             var strips = plan.Walls.Single(w => w.Id == task.Wall).Strips;
-            Assert.Empty(Pattress.Planning.CableStrips.Touching(strips, task.At, task.DiameterMm).Where(s => s.Checked.Length == 0));
+            Assert.DoesNotContain(Pattress.Planning.CableStrips.Touching(strips, task.At, task.DiameterMm), s => s.Checked.Length == 0);
         }
     }
 
