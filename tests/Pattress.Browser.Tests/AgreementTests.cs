@@ -47,7 +47,7 @@ public class AgreementTests(Chromium chromium, PublishedApp app)
         }
     }
 
-    private static void Same(string expected, string actual)
+    internal static void Same(string expected, string actual)
     {
         using JsonDocument a = JsonDocument.Parse(expected), b = JsonDocument.Parse(actual);
         Assert.True(a.RootElement.GetProperty("items").GetArrayLength() > 0);

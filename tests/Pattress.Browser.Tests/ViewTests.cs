@@ -43,6 +43,26 @@ public class ViewTests(Chromium chromium, PublishedApp app)
         Assert.Empty(await Violations(visit.Page));
     }
 
+    [Theory]
+    [InlineData(360)]
+    [InlineData(1280)]
+    public async Task Every_state_is_as_readable_as_every_view(int width)
+    {
+        await using var visit = await Visit.To(chromium, app, "/wall/bay", width);
+        var wrong = new List<string>();
+        foreach (var state in States.All)
+        {
+            await visit.Turn(state.Path);
+            await state.Bring(visit.Page);
+            int over = await Overflow(visit.Page);
+            if (over > 0) wrong.Add($"{state.Name} is {over} px wider than {width} px");
+            wrong.AddRange((await Violations(visit.Page)).Select(v => state.Name + ": " + v));
+        }
+
+        Assert.True(wrong.Count == 0, string.Join("\n", wrong));
+        Assert.Empty(visit.Errors);
+    }
+
     [Fact]
     public async Task Letters_of_twice_the_size_fit()
     {

@@ -55,7 +55,7 @@ public static class ElevationDrawing
         sheet.Add("openings", "draw_openings", WallMarks.Openings(input.Wall, sheet));
         sheet.Add("services", "draw_services", WallMarks.Services(input.Wall, sheet));
         sheet.Add("readings", "draw_readings", ReadingMarks.Of(input.Wall, sheet));
-        sheet.Add("things", "draw_things", ThingMarks.Things(input.Things, sheet));
+        sheet.Add("things", "draw_things", ThingMarks.Things(input.Things, input.Wall.Kind == "ceiling", sheet));
         sheet.Add("holes", "draw_holes", ThingMarks.Holes(input.Things, sheet));
         sheet.Add("dimensions", "draw_dimensions", RunningDimensions.Of(input, sheet));
     }

@@ -6,14 +6,14 @@ namespace Pattress.Papers.Elevations;
 /// <summary>What will hang, in thin line, its brackets and its holes.</summary>
 internal static class ThingMarks
 {
-    public static IReadOnlyList<Mark> Things(IReadOnlyList<Hung> things, Sheet sheet) => [.. things.SelectMany(t => Thing(t, sheet))];
+    public static IReadOnlyList<Mark> Things(IReadOnlyList<Hung> things, bool ceiling, Sheet sheet) => [.. things.SelectMany(t => Thing(t, ceiling, sheet))];
 
     public static IReadOnlyList<Mark> Holes(IReadOnlyList<Hung> things, Sheet sheet) =>
         [.. things.SelectMany(t => t.Answer?.Brackets.SelectMany(b => Bracket(t, b, sheet)) ?? [])];
 
-    private static IEnumerable<Mark> Thing(Hung thing, Sheet sheet)
+    private static IEnumerable<Mark> Thing(Hung thing, bool ceiling, Sheet sheet)
     {
-        var area = ThingShape.Of(thing.Fixture, thing.Answer);
+        var area = ThingShape.Of(thing.Fixture, thing.Answer, ceiling);
         string verdict = thing.Answer is { } a ? sheet.Words("verdict_" + Verdicts.Id(a.Verdict)) : sheet.Words("draw_not_planned");
         var fact = new Fact(thing.Letter + " " + Label(thing.Fixture, sheet), WallMarks.Extent(area, sheet), verdict);
         if (thing.Answer?.Verdict == Verdict.NotHere)

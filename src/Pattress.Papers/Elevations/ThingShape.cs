@@ -10,11 +10,12 @@ public static class ThingShape
 
     private enum Hangs { Down, FromHooks, AboutMiddle, AsLine }
 
-    public static Rect Of(Fixture fixture, ItemAnswer? answer)
+    /// <param name="ceiling">Seen from below, what hangs down is a line.</param>
+    public static Rect Of(Fixture fixture, ItemAnswer? answer, bool ceiling = false)
     {
         var places = Places(fixture, answer).ToList();
         double left = places.Min(p => p.X), right = places.Max(p => p.X);
-        double width = Math.Max(Number(fixture, "width_mm"), right - left), height = HeightOf(fixture);
+        double width = Math.Max(Number(fixture, "width_mm"), right - left), height = ceiling && How(fixture.What) == Hangs.Down ? 0 : HeightOf(fixture);
         double middle = fixture.At != default ? fixture.At.X : (left + right) / 2;
         double line = fixture.At != default ? fixture.At.Y : places.Max(p => p.Y);
         return new Rect(middle - width / 2, Foot(How(fixture.What), line, height), width, height);

@@ -40,14 +40,11 @@ public static class ReadingKeys
     /// <summary>What may come out of a hole.</summary>
     public static IReadOnlyList<string> Swarf { get; } = ["white", "wood", "red", "grey", "grey_white", "foam", "bright", "black"];
 
-    /// <summary>A sweep of the magnet along the line, from one place to another, and every place that drew it.</summary>
-    public static Reading Sweep(string id, Point at, double from, double to, IEnumerable<double> hits) => new()
-    {
-        Id = id, Kind = "magnet", From = at with { X = from }, To = at with { X = to }, Hits = [.. hits.Select(x => at with { X = x })],
-    };
+    /// <summary>A sweep of the magnet from one place to another, and every place that drew it.</summary>
+    public static Reading Sweep(string id, Point from, Point to, IReadOnlyList<Point> hits) => new() { Id = id, Kind = "magnet", From = from, To = to, Hits = hits };
 
-    /// <summary>Where a sweep around a place begins and ends on a wall of this width.</summary>
-    public static (double From, double To) Around(Point at, double width) => (Math.Max(0, at.X - HalfSweepMm), Math.Min(width, at.X + HalfSweepMm));
+    /// <summary>Where a sweep around a place begins and ends on a wall of this length.</summary>
+    public static (double From, double To) Around(double at, double length) => (Math.Max(0, at - HalfSweepMm), Math.Min(length, at + HalfSweepMm));
 
     /// <summary>The reading that these keys make.</summary>
     public static Reading Make(string id, ReadingKind kind, Point at, string word, IReadOnlyDictionary<string, double> measures)

@@ -1,3 +1,4 @@
+using Pattress.Actions;
 using Pattress.Planning;
 using Pattress.Planning.Resisting;
 
@@ -14,6 +15,7 @@ public sealed class Replanner(PlanData data, WantedSizes? sizes = null)
     private Job? _before;
     private HouseView? _house;
     private Dictionary<(Fixture, WallView), PlannedItem> _items = new(SameObjects.Instance);
+    private Dictionary<Fixture, (string Surface, FixtureActions? Loads)> _loads = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The plan of the job as it is now.</summary>
     /// <exception cref="OperationCanceledException">The caller cancelled; the next plan is right all the same.</exception>
@@ -32,12 +34,19 @@ public sealed class Replanner(PlanData data, WantedSizes? sizes = null)
         {
             cancel.ThrowIfCancellationRequested();
             var wall = house[fixture.Wall];
-            items[(fixture, wall)] = (sameTrials ? _items.GetValueOrDefault((fixture, wall)) : null) ?? ItemPlanner.Plan(fixture, wall, job.Settings, priced.Catalogue, trials, i => sizes?.For(fixture.Id, i));
+            items[(fixture, wall)] = (sameTrials ? _items.GetValueOrDefault((fixture, wall)) : null)
+                ?? ItemPlanner.Plan(fixture, wall, job.Settings, priced.Catalogue, trials, i => sizes?.For(fixture.Id, i), LoadsOf(fixture, wall, job));
         }
         (_before, _house, _items) = (job, house, items);
+        _loads = new(ReferenceEqualityComparer.Instance);
+        foreach (var fixture in job.Fixtures) _loads[fixture] = (house[fixture.Wall].Wall.Kind, items[(fixture, house[fixture.Wall])].Loads);
         List<PlannedItem> planned = [.. job.Fixtures.Select(f => ProofGate.Apply(items[(f, house[f.Wall])], job.Proofs))];
         return new(Planner.Gather(job, priced, house, planned), [.. planned.SelectMany(p => p.Needs)]);
     }
+
+    /// <summary>Loads as they were, while the thing, the settings and whether it hangs on a wall or a ceiling are the same.</summary>
+    private FixtureActions? LoadsOf(Fixture fixture, WallView wall, Job job) =>
+        _before?.Settings == job.Settings && _loads.TryGetValue(fixture, out var known) && known.Surface == wall.Wall.Kind ? known.Loads : null;
 
     /// <summary>Records compare by content, which costs more than planning what has changed.</summary>
     private sealed class SameObjects : IEqualityComparer<(Fixture Fixture, WallView Wall)>

@@ -10,7 +10,8 @@ namespace Pattress.Planning;
 
 /// <summary>An item's answer with the checks that it asks for.</summary>
 /// <param name="Needs">What its brackets want from the shop; none where nothing holds.</param>
-public sealed record PlannedItem(ItemAnswer Answer, IReadOnlyList<CheckToDo> Checks, IReadOnlyList<Buying.BracketNeed> Needs);
+/// <param name="Loads">What it loads its brackets with; null where it was refused.</param>
+public sealed record PlannedItem(ItemAnswer Answer, IReadOnlyList<CheckToDo> Checks, IReadOnlyList<Buying.BracketNeed> Needs, FixtureActions? Loads = null);
 
 /// <summary>Plans one thing to hang.</summary>
 public static class ItemPlanner
@@ -19,14 +20,16 @@ public static class ItemPlanner
     public static double BatchCov { get; } = Factors.Of("batch_cov");
 
     /// <param name="wanted">Size wanted for each bracket by index, where one was chosen already.</param>
-    public static PlannedItem Plan(Fixture fixture, WallView wall, Settings settings, FixingCatalogue catalogue, OwnTrials? trials = null, Func<int, string?>? wanted = null)
+    /// <param name="loads">Its loads where they are known: they depend on the fixture, the kind of wall and the settings alone.</param>
+    public static PlannedItem Plan(
+        Fixture fixture, WallView wall, Settings settings, FixingCatalogue catalogue, OwnTrials? trials = null, Func<int, string?>? wanted = null, FixtureActions? loads = null)
     {
         if (FixtureCatalogue.Find(fixture.What) is not { Refusal: null } kind) return Refused(fixture, FixtureCatalogue.Find(fixture.What)!);
-        var actions = FixtureLoads.Of(fixture, wall.Wall, settings);
+        var actions = loads ?? FixtureLoads.Of(fixture, wall.Wall, settings);
         var ask = AskFor(fixture, wall, actions, settings) with { Trials = trials ?? OwnTrials.None };
         var brackets = actions.Brackets.Select(b => BracketPlanner.Plan(b, wall.Ideas(b), ask, wall, catalogue, wanted?.Invoke(b.Index))).ToList();
         var ruling = Gates.Rule(fixture, wall, brackets, ask, actions.Brackets.Any(b => Off(b, wall.Wall)));
-        return new(Answer(fixture, actions, brackets, ruling, ask, wall), ruling.Checks, Needs(fixture, brackets, ruling, ask));
+        return new(Answer(fixture, actions, brackets, ruling, ask, wall), ruling.Checks, Needs(fixture, brackets, ruling, ask), actions);
     }
 
     private static IReadOnlyList<Buying.BracketNeed> Needs(Fixture fixture, IReadOnlyList<BracketPlan> brackets, Gates.Ruling ruling, Ask ask) =>

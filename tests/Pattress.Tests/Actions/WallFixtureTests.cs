@@ -159,6 +159,15 @@ public sealed class WallFixtureTests
     }
 
     [Fact]
+    public void Mirror_weighs_its_glass_and_its_frame()
+    {
+        var mirror = Of("mirror", ("width_mm", 900), ("height_mm", 700), ("glass_mm", 4), ("projection_mm", 20)).Words(("hang", "two_hooks")).Load();
+        // 0.63 m2 of 4 mm glass at 2.5 kg/m2 a mm = 6.3 kg, frame and back at 5 kg/m2 = 3.15 kg; half of 9.45 kg on each hook, 20 mm out.
+        Assert.Equal(9.45, mirror.MassKg, 1e-12);
+        Same(new(0, 0, 4.725 * G * 20, 0, -4.725 * G, 0), mirror.Case(0, "hangs").Permanent);
+    }
+
+    [Fact]
     public void Free_thing_that_bears_below_pulls_at_its_top()
     {
         var free = Of("free", ("mass_kg", 20), ("cog_out_mm", 150), ("bears_below_mm", 100)).Load();

@@ -1,0 +1,39 @@
+using Microsoft.Playwright;
+
+namespace Pattress.Browser.Tests;
+
+/// <summary>A state of a page that one does not see when it opens.</summary>
+public sealed record State(string Name, string Path, Func<IPage, Task> Bring);
+
+/// <summary>Sheets, folds, refusals and empty pages. The last ones leave an empty job behind.</summary>
+public static class States
+{
+    public static IReadOnlyList<State> All { get; } =
+    [
+        new("reading sheet", "/wall/bay", p => Press(p, "Add a reading")),
+        new("keys of a hole", "/wall/bay", async p => { await Press(p, "Add a reading"); await Press(p, "hole"); }),
+        new("sweep", "/wall/bay", async p => { await Press(p, "Add a reading"); await Press(p, "magnet"); await p.Locator("dialog summary").ClickAsync(); }),
+        new("wrong number", "/wall/bay/edit", p => Enter(p, "Wide", "-5")),
+        new("refused change", "/wall/bay/edit", p => Enter(p, "Wide", "1300")),
+        new("brackets by hand", "/hang/breast-mirror", async p => { await Press(p, "Place them by hand"); await p.GetByLabel("Move single brackets").CheckAsync(); }),
+        new("where it turns", "/plan/breast-mirror", p => Press(p, "Show where the verdict turns")),
+        new("quick, which wall", "/quick", p => Press(p, "hook")),
+        new("quick answer", "/quick", async p => { await Press(p, "hook"); await Press(p, "Nobody knows"); await p.WaitForSelectorAsync(".answer"); }),
+        new("new job", "/job", p => Press(p, "New job")),
+        new("no walls", "/", _ => Task.CompletedTask),
+        new("nothing to hang", "/hang", _ => Task.CompletedTask),
+        new("no wall to hang on", "/hang/new", _ => Task.CompletedTask),
+        new("empty plan", "/plan", _ => Task.CompletedTask),
+        new("nothing to buy", "/buy", _ => Task.CompletedTask),
+    ];
+
+    private static Task Press(IPage page, string name) =>
+        page.Locator("dialog[open], body:not(:has(dialog[open])) main").GetByRole(AriaRole.Button, new() { Name = name }).First.ClickAsync();
+
+    private static async Task Enter(IPage page, string label, string value)
+    {
+        var entry = page.Locator($"label.field:has(> span:text-is('{label}')) input").First;
+        await entry.FillAsync(value);
+        await entry.PressAsync("Enter");
+    }
+}
