@@ -25,7 +25,8 @@ public sealed class Finger(Visit visit) : Hand(visit)
         await entry.TapAsync();
         await entry.SelectTextAsync();
         await Page.Keyboard.InsertTextAsync(text);
-        await Page.Keyboard.PressAsync("Enter");
+        // As the keyboard on the glass is put away.
+        await entry.BlurAsync();
     }
 
     public override async Task Choose(ILocator list, string label) => await list.SelectOptionAsync(new SelectOptionValue { Label = label });
@@ -73,7 +74,7 @@ public sealed class Keys(Visit visit) : Hand(visit)
         await Reach(entry);
         await Page.Keyboard.PressAsync("Control+a");
         await Page.Keyboard.TypeAsync(text);
-        await Page.Keyboard.PressAsync("Enter");
+        await Page.Keyboard.PressAsync("Tab");
     }
 
     /// <summary>A closed list takes the arrow keys.</summary>

@@ -1,12 +1,12 @@
 namespace Pattress.Browser.Tests;
 
-/// <summary>Takes pictures of every view when PATTRESS_SCREENS is set; they are looked at by people.</summary>
+/// <summary>Takes pictures of every view when PATTRESS_SCREENS is 1, or of those that it names; they are looked at by people.</summary>
 public class ScreenTests(Chromium chromium, PublishedApp app)
 {
     [Fact]
     public async Task Pictures_of_every_view()
     {
-        if (Environment.GetEnvironmentVariable("PATTRESS_SCREENS") is null)
+        if (Environment.GetEnvironmentVariable("PATTRESS_SCREENS") is not { } wanted)
         {
             Assert.Skip("only on demand: PATTRESS_SCREENS=1");
             return;
@@ -15,7 +15,7 @@ public class ScreenTests(Chromium chromium, PublishedApp app)
         foreach (int width in (int[])[360, 1280])
         {
             await using var visit = await Visit.To(chromium, app, "/", width);
-            foreach (var (name, path) in Views.All)
+            foreach (var (name, path) in Views.All.Where(v => wanted == "1" || wanted.Split(',').Contains(v.Name)))
             {
                 await visit.Page.SetViewportSizeAsync(width, 800);
                 await visit.Turn(path);
