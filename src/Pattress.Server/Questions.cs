@@ -3,6 +3,7 @@ using Pattress.Brackets;
 using Pattress.Jobs;
 using Pattress.Jobs.Certain;
 using Pattress.Jobs.Buying;
+using Pattress.Jobs.Layouts;
 using Pattress.Jobs.Locate;
 using Pattress.Jobs.WallFile;
 using Pattress.Jobs.Proofs;
@@ -43,6 +44,9 @@ public static class Questions
     /// <summary>A quote for a job document.</summary>
     public static async Task<Reply> Quote(string json, CancellationToken stop) =>
         Reply.Of(await Bought.Of(json, stop), bought => QuoteJson.Write(bought.Quote, bought.Job.Settings));
+
+    /// <summary>Where the brackets of a job could go.</summary>
+    public static Reply Layout(string json, CancellationToken stop) => Reply.Of(LaidOut.Of(json, stop), laid => LayoutJson.Write(laid.Answer, laid.Settings));
 
     /// <summary>Where the supports are along one line.</summary>
     public static Reply Locate(string json, bool explain) => Reply.Of(LocateDocument.Answer(json, explain), answer => answer);

@@ -12,6 +12,8 @@ builder.Services.AddSingleton<Desk>();
 builder.Services.AddSingleton<Words>();
 builder.Services.AddSingleton<Viewport>();
 builder.Services.AddSingleton<Keeper>();
+builder.Services.AddSingleton<Pattress.Planning.Programs.IProgramSolver, WorkerSolver>();
+builder.Services.AddSingleton<Shopping>();
 await Page.Load();
 await Moving.Load();
 var host = builder.Build();

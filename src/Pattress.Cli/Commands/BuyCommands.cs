@@ -4,12 +4,25 @@ using Pattress.Server;
 
 namespace Pattress.Cli.Commands;
 
-/// <summary>What to buy for a job, and what it costs the customer.</summary>
+/// <summary>Where brackets go, what to buy for a job, and what it costs the customer.</summary>
 internal static class BuyCommands
 {
     public static Task<int> Buy(Call call) => Run(call, Questions.Buy, (sheet, bought) => new BuySheet(sheet, new Say(bought.Job.Settings)).Write(bought.Answer));
 
     public static Task<int> Quote(Call call) => Run(call, Questions.Quote, (sheet, bought) => new QuoteSheet(sheet, new Say(bought.Job.Settings)).Write(bought.Quote));
+
+    public static int Layout(Call call)
+    {
+        if (call.Json || call.Arguments.Has("--batch")) return Answering.Document(call, json => Questions.Layout(json, call.Stop));
+        var text = Documents.Read(call.File, call.Terminal);
+        if (text.Value is not { } job) return Answering.Refuse(call, text.Problems);
+        var laid = LaidOut.Of(job, call.Stop);
+        if (laid.Value is not { } answer) return Answering.Refuse(call, laid.Problems);
+        var sheet = new Sheet(call.Terminal.Width, call.Terminal.Colour);
+        new LayoutSheet(sheet, new Say(answer.Settings)).Write(answer.Answer);
+        call.Terminal.Out.Write(sheet.ToString());
+        return ExitCode.Answered;
+    }
 
     private static async Task<int> Run(Call call, Func<string, CancellationToken, Task<Reply>> ask, Action<Sheet, Bought> show)
     {

@@ -11,8 +11,10 @@ internal static class CommandTable
     public static IReadOnlyList<Command> All { get; } =
     [
         Command.Of("plan", "JOB", "verdicts, fixings, holes, buying, checks", 1, 1, [Json, Batch, Working], PlanCommands.Plan),
+        Command.Of("layout", "JOB", "where the brackets could go", 1, 1, [Json, Batch], BuyCommands.Layout),
         new("buy", "JOB", "the shopping, proven cheapest", 1, 1, [Json, Batch], BuyCommands.Buy),
         new("quote", "JOB", "the price for the customer", 1, 1, [Json, Batch], BuyCommands.Quote),
+        new("stock", "[JOB [CSV]]", "the van: list, CSV in and out, after the job", 0, 2, [Json, StockCommand.Csv, StockCommand.Done, StockCommand.Start], StockCommand.Run),
         Command.Of("papers", "JOB", "PDF papers and SVG drawings into a folder", 1, 1, [Json, PapersCommand.Out, PapersCommand.Paper], PapersCommand.Run),
         Explain("wall", "FILE", "what a wall is, and what to check next", Questions.Wall, WallSheet.Text),
         Explain("locate", "SCAN", "where the supports are along one line", Questions.Locate, DocumentSheet.Text),

@@ -8,7 +8,7 @@ internal static class Endpoints
 {
     /// <summary>What there is, as a refusal says it.</summary>
     public const string Addresses =
-        "POST /api/plan, POST /api/buy, POST /api/quote, POST /api/wall, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/compare, POST /api/certainty, POST /api/proof, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
+        "POST /api/plan, POST /api/buy, POST /api/quote, POST /api/layout, POST /api/wall, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/compare, POST /api/certainty, POST /api/proof, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
 
     public static void Map(WebApplication app)
     {
@@ -18,6 +18,7 @@ internal static class Endpoints
         Ask(app, "/api/plan", Questions.Plan);
         Await(app, "/api/buy", Questions.Buy);
         Await(app, "/api/quote", Questions.Quote);
+        Ask(app, "/api/layout", Questions.Layout);
         Explain(app, "/api/wall", Questions.Wall);
         Explain(app, "/api/locate", Questions.Locate);
         Ask(app, "/api/bracket", (json, _) => Questions.Bracket(json));

@@ -49,4 +49,9 @@ internal static partial class Doors
         planner.Plan(after);
         return clock.GetElapsedTime(start).TotalMilliseconds;
     }
+
+    /// <summary>The cheapest shopping for a job document, solved in the worker, as JSON.</summary>
+    [JSExport]
+    internal static async Task<string> BuyFor(string document) =>
+        JobReader.Read(document).Value is { } job ? Jobs.Buying.BuyJson.Write(await Jobs.Buying.JobBuyer.Buy(job, PlanData.Embedded, new WorkerSolver()), job.Settings) : "";
 }
