@@ -50,7 +50,7 @@ public class WordsTests
     {
         var ran = await Ran.Pattress(words);
         Assert.Equal(0, ran.Exit);
-        foreach (string command in new[] { "plan", "layout", "buy", "quote", "stock", "wall", "locate", "bracket", "beam", "rules", "rule", "trial", "compare", "certainty", "proof", "schema", "serve" })
+        foreach (string command in new[] { "plan", "layout", "buy", "quote", "stock", "load", "repair", "wall", "locate", "bracket", "beam", "rules", "rule", "trial", "compare", "certainty", "proof", "schema", "serve" })
             Assert.Contains($"pattress {command}", ran.Out);
         Assert.All(ran.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }

@@ -1,0 +1,43 @@
+using System.Globalization;
+using Pattress.Cli.Input;
+using Pattress.Cli.Printing;
+using Pattress.Jobs;
+using Pattress.Jobs.Repairs;
+
+namespace Pattress.Cli.Commands;
+
+/// <summary>A fixing has come away: what can be done.</summary>
+internal static class RepairCommand
+{
+    public const string Torn = "--torn", Crushed = "--crushed";
+
+    public static int Run(Call call)
+    {
+        var values = call.Arguments.Values;
+        var text = Documents.Read(call.File, call.Terminal);
+        if (text.Value is not { } json) return Answering.Refuse(call, text.Problems);
+        var job = JobReader.Read(json);
+        if (job.Value is not { } read) return Answering.Refuse(call, job.Problems);
+        if (!int.TryParse(values[2], NumberStyles.None, CultureInfo.InvariantCulture, out int bracket)) return Wrong(call, values[2], "a bracket of the plan, counted from 1");
+        if (!double.TryParse(values[3], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double hole) || hole is <= 0 or > 200) return Wrong(call, values[3], "the hole's width in mm, up to 200");
+        var ways = PuttingRight.Of(read, values[1], bracket - 1, new(hole, call.Arguments.Has(Torn), call.Arguments.Has(Crushed)), PlanData.Embedded);
+        if (ways.Count == 0) return Wrong(call, $"{values[1]} {values[2]}", "a thing of the job and one of its brackets");
+        call.Terminal.Out.Write(call.Json ? RepairJson.Write(ways, read.Settings) + "\n" : Text(call, ways, new Say(read.Settings)));
+        return ExitCode.Answered;
+    }
+
+    private static int Wrong(Call call, string found, string allowed) => Answering.Refuse(call, [new Problem("wrong_words", "pattress repair", found, allowed)]);
+
+    private static string Text(Call call, IReadOnlyList<RepairAnswer> ways, Say say)
+    {
+        var sheet = new Sheet(call.Terminal.Width, call.Terminal.Colour);
+        sheet.Heading("Putting right");
+        for (int i = 0; i < ways.Count; i++) sheet.Item($"{i + 1}.", One(ways[i], say));
+        sheet.Paragraph("Find out first why it came away. Minutes, waiting times and prices are assumed.");
+        return sheet.ToString();
+    }
+
+    private static string One(RepairAnswer way, Say say) =>
+        $"{Say.Of(way.Verdict)}: {say.Sentence(way.Why)} At {say.At(way.At)}. {way.Minutes.ToString("0.#", CultureInfo.InvariantCulture)} min, {say.Money(way.Price)}"
+        + (way.WaitHours > 0 ? $"; {way.WaitHours.ToString("0", CultureInfo.InvariantCulture)} h for filler or plaster before it carries." : ".");
+}

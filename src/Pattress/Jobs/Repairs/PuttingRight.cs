@@ -1,0 +1,95 @@
+using Pattress.Fixings;
+using Pattress.Planning.Repairs;
+
+namespace Pattress.Jobs.Repairs;
+
+/// <summary>One way to put it right, planned and priced.</summary>
+/// <param name="Fixing">Size to use, or empty where the wall is opened up.</param>
+/// <param name="At">Where the bracket goes then.</param>
+/// <param name="Verdict">Of the thing so fixed.</param>
+/// <param name="Price">Fixings, materials and minutes, in the job's currency.</param>
+public sealed record RepairAnswer(string Way, string Fixing, Point At, Verdict Verdict, double Minutes, double WaitHours, decimal Price, Reason Why);
+
+/// <summary>
+/// A fixing has come away. The hole is entered as an old hole and the thing is planned again: in the same place with what is
+/// wide enough to bear beyond the damage, beside it, on a bearer plate that bridges it, or, at last, with the wall opened up.
+/// </summary>
+public static class PuttingRight
+{
+    /// <summary>How far a moved bracket goes to each side, mm (assumed): as little as clears the damage first.</summary>
+    private static readonly double[] Steps = [60, 100, 150];
+
+    private const string Bearer = "bearer_plate.long";
+
+    /// <summary>The ways there are, best verdict first, then the cheapest. Empty when there is no such bracket.</summary>
+    public static IReadOnlyList<RepairAnswer> Of(Job job, string item, int bracket, Remains remains, PlanData data)
+    {
+        var catalogue = data.Catalogue.With(job.Prices);
+        var now = Planner.Plan(job, data).Items.FirstOrDefault(i => i.Id == item);
+        if (now is null || now.Brackets.Count <= bracket || bracket < 0) return [];
+        var place = now.Brackets[bracket];
+        var ways = new List<RepairAnswer>();
+        ways.AddRange(Same(job, now, place, remains, catalogue));
+        ways.AddRange(Moved(job, now, bracket, remains, data));
+        ways.Add(Opened(job, place.At));
+        return [.. ways.OrderBy(w => w.Verdict).ThenBy(w => w.Price).ThenBy(w => w.Way, StringComparer.Ordinal)];
+    }
+
+    private static IEnumerable<RepairAnswer> Same(Job job, ItemAnswer now, BracketAnswer place, Remains remains, FixingCatalogue catalogue)
+    {
+        var holding = place.Alternatives.Select(a => a.Fixing).Append(place.Fixing ?? "").Select(catalogue.Find).OfType<FixingSize>().ToList();
+        var wider = holding.Where(s => s.HoleMm >= remains.HoleMm && s.BearsWideMm > 0 && s.BearsLongMm >= remains.LostMm && !remains.Crushed && s.Id != Bearer)
+            .OrderBy(s => s.Price).FirstOrDefault();
+        if (wider is not null) yield return Way("bigger", job, wider, place, Checked(now.Verdict));
+        if (holding.FirstOrDefault(s => s.Id == Bearer && s.BearsLongMm >= 2 * remains.LostMm) is { } bearer) yield return Way("bridge", job, bearer, place, Checked(now.Verdict));
+    }
+
+    /// <summary>In damaged board nothing is ready: it is pulled at before it carries.</summary>
+    private static Verdict Checked(Verdict verdict) => verdict == Verdict.Ready ? Verdict.CheckFirst : verdict;
+
+    private static RepairAnswer Way(string way, Job job, FixingSize size, BracketAnswer place, Verdict verdict)
+    {
+        var rule = RepairWay.Of(way);
+        int count = Math.Max(1, place.Count);
+        double minutes = rule.Minutes + (count * size.Minutes);
+        return new(way, size.Id, place.At, verdict, minutes, rule.WaitHours, Priced(job, rule.Price + (count * size.Price), minutes), WhyOf(way, size.Id));
+    }
+
+    private static IEnumerable<RepairAnswer> Moved(Job job, ItemAnswer now, int bracket, Remains remains, PlanData data)
+    {
+        var at = now.Brackets[bracket].At;
+        foreach (double off in Steps.Where(s => s > remains.LostMm / 2).SelectMany(s => new[] { -s, s }))
+        {
+            var to = at with { X = at.X + off };
+            var again = Planner.Plan(With(job, now, bracket, to, at, remains), data).Items.First(i => i.Id == now.Id);
+            if (again.Verdict == Verdict.NotHere) continue;
+            var rule = RepairWay.Of("move");
+            var size = data.Catalogue.Find(again.Brackets[bracket].Fixing!)!;
+            double minutes = rule.Minutes + (again.Brackets[bracket].Count * size.Minutes);
+            yield return new("move", size.Id, to, again.Verdict, minutes, rule.WaitHours, Priced(job, rule.Price + (again.Brackets[bracket].Count * size.Price), minutes), WhyOf("move", size.Id));
+            yield break;
+        }
+    }
+
+    private static Job With(Job job, ItemAnswer now, int bracket, Point to, Point hole, Remains remains) => job with
+    {
+        Fixtures = [.. job.Fixtures.Select(f => f.Id == now.Id ? f with { Brackets = [.. now.Brackets.Select((b, i) => i == bracket ? to : b.At)] } : f)],
+        Walls = [.. job.Walls.Select(w => w.Id == now.Wall ? w with { OldHoles = [.. w.OldHoles, new OldHole("came-away", hole, remains.LostMm)] } : w)],
+    };
+
+    private static RepairAnswer Opened(Job job, Point at)
+    {
+        var rule = RepairWay.Of("open_up");
+        return new("open_up", "", at, Verdict.CheckFirst, rule.Minutes, rule.WaitHours, Priced(job, rule.Price, rule.Minutes), new Reason("repair_open_up"));
+    }
+
+    private static decimal Priced(Job job, decimal materials, double minutes) =>
+        decimal.Round(materials + ((decimal)minutes * job.Settings.MinutePrice), 2, MidpointRounding.AwayFromZero);
+
+    private static Reason WhyOf(string way, string size) => way switch
+    {
+        "bigger" => new("repair_bigger", Said.Name(size)),
+        "bridge" => new("repair_bridge", Said.Name(size)),
+        _ => new("repair_move", Said.Name(size)),
+    };
+}
