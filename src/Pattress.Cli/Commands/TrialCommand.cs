@@ -1,5 +1,6 @@
 using Pattress.Cli.Input;
 using Pattress.Cli.Printing;
+using Pattress.Pdf;
 using Pattress.Server;
 
 namespace Pattress.Cli.Commands;
@@ -23,6 +24,7 @@ internal static class TrialCommand
         if (call.Arguments.Given.TryGetValue("--svg", out string? file)) problems.AddRange(Documents.Write(file, papers.Single(p => p.Name == TrialPapers.Chart).Text));
         if (!call.Arguments.Given.TryGetValue("--report", out string? folder)) return problems;
         foreach (var (name, content) in papers) problems.AddRange(Documents.Write(Path.Combine(folder, name), content));
+        if (TrialPapers.Paper(csv) is { } paper) problems.AddRange(Documents.Write(Path.Combine(folder, "report.pdf"), PdfPapers.Write(paper, call.Terminal.Clock.GetUtcNow())));
         return problems;
     }
 }

@@ -33,12 +33,15 @@ internal static class Documents
     public static Stream Open(string path, Terminal terminal) => path == "-" ? terminal.In : File.OpenRead(path);
 
     /// <summary>Writes a text, making its folder; what went wrong, or nothing.</summary>
-    public static IReadOnlyList<Problem> Write(string path, string text)
+    public static IReadOnlyList<Problem> Write(string path, string text) => Write(path, new UTF8Encoding(false).GetBytes(text));
+
+    /// <inheritdoc cref="Write(string, string)"/>
+    public static IReadOnlyList<Problem> Write(string path, byte[] bytes)
     {
         try
         {
             if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder) Directory.CreateDirectory(folder);
-            File.WriteAllText(path, text);
+            File.WriteAllBytes(path, bytes);
             return [];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException or SecurityException)

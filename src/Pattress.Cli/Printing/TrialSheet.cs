@@ -27,6 +27,8 @@ internal sealed class TrialSheet(Sheet sheet)
         sheet.Paragraph($"Characteristic: {root.Percent("fractile")} stay below, {root.Percent("confidence")} confidence, {root.Text("law")}. One more test: middle and {root.Percent("fractile")} fractile, all kinds learning from each other.");
         foreach (var kind in root.List("kinds")) WriteReasons(kind);
         WritePairs(root.List("comparisons"));
+        foreach (var e in root.List("effects"))
+            sheet.Item("-", string.Create(CultureInfo.InvariantCulture, $"{e.Text("column").Replace('_', ' ')} {e.Text("level").Replace('_', ' ')} against {e.Text("against").Replace('_', ' ')}: {e.Number("ratio"):0.00} times the load, {e.Number("ratio_low"):0.00} to {e.Number("ratio_high"):0.00}; {(e.GetProperty("decided").GetBoolean() ? "decided" : "undecided")}."));
         sheet.Gap();
         foreach (var assumed in root.List("assumptions")) sheet.Item("-", assumed.Why());
     }

@@ -20,14 +20,14 @@ public static class TrialReport
         page.Append("table{border-collapse:collapse;display:block;overflow-x:auto}td,th{padding:.2rem .7rem .2rem 0;text-align:left;border-bottom:1px solid #ccc}td.n,th.n{text-align:right}svg{max-width:100%;height:auto}.note{font-weight:bold}</style></head><body>\n");
         Say(page, "h1", Text("report_title"));
         foreach (string note in answer.Notes) page.Append("<p class=\"note\">").Append(Escaped(note)).Append("</p>\n");
-        Conditions(page, answer);
+        Section(page, "report_conditions", Conditions(answer));
+        if (answer.Effects.Count > 0) Section(page, "report_effects", Effects(answer));
         Section(page, "report_method", Method(answer));
         Say(page, "h2", Text("report_results"));
         page.Append("<figure role=\"img\" aria-label=\"").Append(Escaped(Text("chart_title"))).Append("\">").Append(Inline(TrialChart.Svg(answer))).Append("</figure>\n");
-        Table(page, ["Kind", ">n", ">mean, N", ">s, N", ">V", ">characteristic, N", ">one more test: middle, N", ">5 %, N", ">95 %, N"], answer.Kinds.Select(Row));
+        Table(page, ResultHeads, answer.Kinds.Select(Row));
         page.Append("<ul>");
-        foreach (var (kind, reason) in answer.Kinds.SelectMany(k => k.Reasons.Select(r => (k.Kind, r)))) Say(page, "li", $"{Texts.Name(kind)}: {Sentence(reason)}");
-        foreach (var suspect in answer.Kinds.SelectMany(k => k.Suspects)) Say(page, "li", string.Create(CultureInfo.InvariantCulture, $"{Texts.Name(suspect.Test.Kind)}, line {suspect.Test.Line}: {N(suspect.Test.CountedN)} N stands apart ({suspect.By} {suspect.Statistic:0.000}, critical {suspect.Critical:0.000})"));
+        foreach (string remark in Remarks(answer)) Say(page, "li", remark);
         page.Append("</ul>\n");
         Pairs(page, answer);
         Section(page, "report_not", Not(answer));
@@ -47,14 +47,33 @@ public static class TrialReport
     }
 
     // What all tests share is a condition; what differs stands in the table.
-    private static void Conditions(StringBuilder page, TrialAnswer answer)
+    internal static IEnumerable<string> Conditions(TrialAnswer answer)
     {
         var tests = answer.Kinds.SelectMany(k => k.Tests).ToList();
         var shared = answer.FurtherColumns.Select((c, i) => (Name: c, Value: tests[0].Further[i], All: tests.All(t => t.Further[i] == tests[0].Further[i]))).Where(c => c.All && c.Value.Length > 0).ToList();
-        Section(page, "report_conditions", shared.Count == 0 ? [Text("report_conditions_none")] : shared.Select(c => $"{c.Name.Replace('_', ' ')}: {c.Value}"));
+        return shared.Count == 0 ? [Text("report_conditions_none")] : shared.Select(c => $"{c.Name.Replace('_', ' ')}: {c.Value}");
     }
 
-    private static IEnumerable<string> Method(TrialAnswer answer)
+    /// <summary>What conditions that differ do to the load.</summary>
+    internal static IEnumerable<string> Effects(TrialAnswer answer) => answer.Effects.Select(e => Sentence(new Reason("report_effect", Said.Words(e.Column.Replace('_', ' ')), Said.Words(e.Effect.Level),
+        Said.Plain(e.Effect.Ratio(0.5)), Said.Words(e.Effect.Against), Said.Plain(e.Effect.Ratio(0.05)), Said.Plain(e.Effect.Ratio(0.95)))));
+
+    /// <summary>What limits the figures of single kinds, and the tests that stand apart.</summary>
+    internal static IEnumerable<string> Remarks(TrialAnswer answer)
+    {
+        foreach (var (kind, reason) in answer.Kinds.SelectMany(k => k.Reasons.Select(r => (k.Kind, r)))) yield return $"{Texts.Name(kind)}: {Sentence(reason)}";
+        foreach (var suspect in answer.Kinds.SelectMany(k => k.Suspects))
+            yield return string.Create(CultureInfo.InvariantCulture, $"{Texts.Name(suspect.Test.Kind)}, line {suspect.Test.Line}: {N(suspect.Test.CountedN)} N stands apart ({suspect.By} {suspect.Statistic:0.000}, critical {suspect.Critical:0.000})");
+    }
+
+    internal static readonly string[] ResultHeads = ["Kind", ">n", ">mean, N", ">s, N", ">V", ">characteristic, N", ">one more test: middle, N", ">5 %, N", ">95 %, N"];
+
+    internal static readonly string[] PairHeads = ["Kind", "against", ">chance that it is stronger", ">ratio, 5 %", ">ratio, 95 %", "decided", ">tests of each that would settle it"];
+
+    internal static IReadOnlyList<string> Pair(TrialAnswer answer, KindComparison c) =>
+        [Texts.Name(c.Kind), Texts.Name(c.Other), Shows.Percent(c.Chance), R(c.RatioLow), R(c.RatioHigh), c.Decided ? "yes" : "no", c.Decided ? "" : PairSettling.More(answer, c)?.ToString(CultureInfo.InvariantCulture) ?? ""];
+
+    internal static IEnumerable<string> Method(TrialAnswer answer)
     {
         yield return Text("report_m_mean");
         yield return Sentence(new Reason("report_m_characteristic", Said.Percent(answer.Settings.Fractile), Said.Percent(answer.Settings.Confidence)));
@@ -63,7 +82,7 @@ public static class TrialReport
         foreach (var reason in answer.Reasons) yield return Sentence(reason);
     }
 
-    private static IEnumerable<string> Not(TrialAnswer answer)
+    internal static IEnumerable<string> Not(TrialAnswer answer)
     {
         foreach (string code in (string[])["report_n_permitted", "report_n_boards", "report_n_creep", "report_n_left_out"]) yield return Text(code);
         yield return Sentence(new Reason("report_n_order", Said.Count(answer.Comparisons.Count(c => c.Decided)), Said.Count(answer.Comparisons.Count)));
@@ -74,19 +93,18 @@ public static class TrialReport
     {
         if (answer.Comparisons.Count == 0) return;
         Say(page, "h2", Text("report_pairs"));
-        Table(page, ["Kind", "against", ">chance that it is stronger", ">ratio, 5 %", ">ratio, 95 %", "decided", ">tests of each that would settle it"], answer.Comparisons.Select(c => (IReadOnlyList<string>)
-            [Texts.Name(c.Kind), Texts.Name(c.Other), Shows.Percent(c.Chance), R(c.RatioLow), R(c.RatioHigh), c.Decided ? "yes" : "no", c.Decided ? "" : PairSettling.More(answer, c)?.ToString(CultureInfo.InvariantCulture) ?? ""]));
+        Table(page, PairHeads, answer.Comparisons.Select(c => Pair(answer, c)));
     }
 
-    private static IReadOnlyList<string> Row(KindResult k) =>
+    internal static IReadOnlyList<string> Row(KindResult k) =>
     [
         Texts.Name(k.Kind), k.Tests.Count.ToString(CultureInfo.InvariantCulture), N(k.MeanN), N(k.StandardDeviationN), k.Cov is { } v ? R(v) : "", N(k.Characteristic?.ValueN),
         N(k.Expected?.MedianN), N(k.Expected?.FractileN), N(k.Expected?.UpperN),
     ];
 
-    private static IEnumerable<string> Heads(TrialAnswer answer) => [">line", "kind", ">load_n", ">load_high_n", "outcome", .. answer.FurtherColumns];
+    internal static IEnumerable<string> Heads(TrialAnswer answer) => [">line", "kind", ">load_n", ">load_high_n", "outcome", .. answer.FurtherColumns];
 
-    private static IEnumerable<IReadOnlyList<string>> Tests(TrialAnswer answer) => answer.Kinds.SelectMany(k => k.Tests).OrderBy(t => t.Line).Select(t => (IReadOnlyList<string>)
+    internal static IEnumerable<IReadOnlyList<string>> Tests(TrialAnswer answer) => answer.Kinds.SelectMany(k => k.Tests).OrderBy(t => t.Line).Select(t => (IReadOnlyList<string>)
         [t.Line.ToString(CultureInfo.InvariantCulture), t.Kind, Exact(t.LoadN), t.HighN is { } high ? Exact(high) : "", t.Failed ? "failed" : "stopped", .. t.Further]);
 
     private static void Section(StringBuilder page, string heading, IEnumerable<string> lines)
@@ -125,7 +143,7 @@ public static class TrialReport
 
     private static string R(double ratio) => ratio.ToString("0.00", CultureInfo.InvariantCulture);
 
-    private static string Text(string code) => Sentence(new Reason(code));
+    internal static string Text(string code) => Sentence(new Reason(code));
 
-    private static string Sentence(Reason reason) => Texts.Sentence(reason, Usual);
+    internal static string Sentence(Reason reason) => Texts.Sentence(reason, Usual);
 }

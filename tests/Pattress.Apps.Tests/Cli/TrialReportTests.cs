@@ -38,6 +38,7 @@ public sealed class TrialReportTests : IDisposable
         Assert.Contains("board: 12.5 mm gypsum board", page, StringComparison.Ordinal);
         Assert.Contains("What may not be concluded", page, StringComparison.Ordinal);
         Assert.DoesNotContain("<script", page, StringComparison.Ordinal);
+        Assert.Equal("%PDF-", System.Text.Encoding.ASCII.GetString(File.ReadAllBytes(Path.Combine(_folder, "report.pdf")), 0, 5));
         Assert.Equal(tests + 2, In("tests.csv").Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
     }
 

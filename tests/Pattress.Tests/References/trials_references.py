@@ -134,8 +134,28 @@ def dense(kinds, which):
     return optimize.brentq(lambda x: np.sum(w * stats.norm.cdf((x - m) / sd)) - 0.05, m.min() - 40, m.max() + 40, xtol=1e-11)
 
 
+def effects(count):
+    """Ratio of one level to the most common one and its standard error, by least squares with a mean for each kind."""
+    for _ in range(count):
+        kinds, levels, tests = int(rng.integers(2, 5)), int(rng.integers(2, 4)), int(rng.integers(14, 30))
+        kind = np.arange(tests) % kinds
+        level = rng.permutation(np.r_[np.zeros(tests // 2, int), rng.integers(0, levels, tests - tests // 2)])
+        level[:levels] = np.arange(levels)
+        y = 6 + 0.3 * kind - 0.2 * level + 0.1 * rng.standard_normal(tests)
+        common = np.argmax(np.bincount(level))
+        others = [v for v in range(levels) if v != common and np.any(level == v)]
+        x = np.column_stack([kind == k for k in range(kinds)] + [level == v for v in others]).astype(float)
+        b, _, rank, _ = np.linalg.lstsq(x, y, rcond=None)
+        s2 = np.sum((y - x @ b) ** 2) / (tests - rank)
+        for i, v in enumerate(others):
+            arguments = [v] + [n for t in zip(kind, level, y) for n in t]
+            say("effect", arguments, b[kinds + i])
+            say("effect_error", arguments, np.sqrt(s2 * np.linalg.inv(x.T @ x)[kinds + i, kinds + i]))
+
+
 say("worked_installation", [6], installation(0, 0.4, 0.1, [1.0], 6, [(400, 0.2, 150, 0)] * 6))
 tolerance_factors(40)
 shrinkage(6)
 special(8)
 installations(12)
+effects(4)

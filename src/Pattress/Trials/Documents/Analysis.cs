@@ -18,20 +18,21 @@ public static class Analysis
     private static TrialAnswer Worked(TrialDocument document, TrialSettings settings)
     {
         var groups = document.Tests.GroupBy(t => t.Kind).ToList();
-        var together = Together(groups);
+        var effects = new ConditionEffects(document);
+        var together = Together(groups, effects);
         var conflicts = together is null ? [] : ShrinkageGuard.Conflicts(together.Kinds);
         List<KindResult> kinds = [.. groups.Select((g, i) => KindAnalysis.Of(g, settings, ExpectedOf(together, i, settings, conflicts), conflicts.Any(c => c.Kind == i)))];
         return new(settings, document.FurtherColumns, kinds, together is null ? null : From(together.NextOfNewKind, settings),
-            together is null ? [] : [.. Compared(together)], [.. Reasons(together), .. OfTests(document.Tests)]) { Notes = document.Notes };
+            together is null ? [] : [.. Compared(together)], [.. Reasons(together), .. OfTests(document.Tests), .. OfEffects(effects.All)]) { Notes = document.Notes, Effects = effects.All };
     }
 
     /// <summary>All kinds on the logarithms of their loads; null where too many tests are known only as an interval.</summary>
-    private static ShrunkKinds? Together(IReadOnlyList<IGrouping<string, TrialTest>> groups) =>
-        groups.Sum(g => g.Count(t => t.HighN is not null)) > MostIntervals ? null : ShrunkKinds.Fit([.. groups.Select(Series)]);
+    private static ShrunkKinds? Together(IReadOnlyList<IGrouping<string, TrialTest>> groups, ConditionEffects effects) =>
+        groups.Sum(g => g.Count(t => t.HighN is not null)) > MostIntervals ? null : ShrunkKinds.Fit([.. groups.Select(g => Series(g, effects))]);
 
-    private static KindSeries Series(IGrouping<string, TrialTest> group) => new(group.Key,
-        [.. group.Where(t => t.HighN is null).Select(t => Math.Log(t.LoadN))],
-        [.. group.Where(t => t.HighN is not null).Select(t => new Between(Math.Log(t.LoadN), Math.Log(t.HighN!.Value)))]);
+    private static KindSeries Series(IGrouping<string, TrialTest> group, ConditionEffects effects) => new(group.Key,
+        [.. group.Where(t => t.HighN is null).Select(t => Math.Log(t.LoadN) - effects.Shift(t))],
+        [.. group.Where(t => t.HighN is not null).Select(t => new Between(Math.Log(t.LoadN) - effects.Shift(t), Math.Log(t.HighN!.Value) - effects.Shift(t)))]);
 
     private static Expected? ExpectedOf(ShrunkKinds? fit, int kind, TrialSettings settings, IReadOnlyList<KindConflict> conflicts)
     {
@@ -65,5 +66,10 @@ public static class Analysis
     {
         if (tests.Any(t => t.In == TestedIn.OrderOfMerit)) yield return new("trial_order_of_merit");
         if (tests.Any(t => t.In == TestedIn.Cantilever)) yield return new("trial_by_bracket_model");
+    }
+
+    private static IEnumerable<Reason> OfEffects(IReadOnlyList<ColumnEffect> effects)
+    {
+        if (effects.FirstOrDefault(e => e.Counts) is { } counts) yield return new("trial_freed_of_condition", Said.Words(counts.Column.Replace('_', ' ')), Said.Words(counts.Effect.Against));
     }
 }

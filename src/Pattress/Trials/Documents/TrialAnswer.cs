@@ -53,4 +53,7 @@ public sealed record TrialAnswer(
 {
     /// <summary>The file's notes.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
+
+    /// <summary>What board, damp, void and the like do, where the tests can tell.</summary>
+    public IReadOnlyList<ColumnEffect> Effects { get; init; } = [];
 }

@@ -22,6 +22,7 @@ public static class TrialJson
         json.WriteObjects("kinds", answer.Kinds, (j, k) => WriteKind(j, k, answer, say));
         if (answer.NewKind is { } fresh) WriteExpected(json, "new_kind", fresh);
         json.WriteSome("comparisons", answer.Comparisons, WriteComparison);
+        json.WriteSome("effects", answer.Effects, WriteEffect);
         json.WriteSome("assumptions", answer.Reasons, (j, r) => WriteReason(j, r, say));
         json.WriteEndObject();
     }
@@ -107,5 +108,17 @@ public static class TrialJson
         json.WriteNumber("ratio_low", comparison.RatioLow);
         json.WriteNumber("ratio_high", comparison.RatioHigh);
         json.WriteBoolean("decided", comparison.Decided);
+    }
+
+    private static void WriteEffect(Utf8JsonWriter json, ColumnEffect effect)
+    {
+        json.WriteString("column", effect.Column);
+        json.WriteString("level", effect.Effect.Level);
+        json.WriteString("against", effect.Effect.Against);
+        json.WriteNumber("ratio", effect.Effect.Ratio(0.5));
+        json.WriteNumber("ratio_low", effect.Effect.Ratio(0.05));
+        json.WriteNumber("ratio_high", effect.Effect.Ratio(0.95));
+        json.WriteBoolean("decided", effect.Effect.Decided);
+        json.WriteBoolean("counts", effect.Counts);
     }
 }

@@ -1,0 +1,34 @@
+using Pattress.Papers.Documents;
+using Pattress.Trials.Documents;
+
+namespace Pattress.Papers.Trials;
+
+/// <summary>The report of a bench series as a paper: the same words and figures as <see cref="TrialReport"/>.</summary>
+public static class TrialPaper
+{
+    /// <summary>The paper.</summary>
+    /// <param name="foot">At the foot of each page: program and date.</param>
+    public static Paper Of(TrialAnswer answer, PaperSize size, string foot) => new("report", TrialReport.Text("report_title"), "en-GB", size, foot, TrialReport.Text("report_page_of"), [.. Blocks(answer, size)]);
+
+    private static IEnumerable<Block> Blocks(TrialAnswer answer, PaperSize size)
+    {
+        yield return new Heading(TrialReport.Text("report_title"), 1);
+        foreach (string note in answer.Notes) yield return new Paragraph(note, Voice.Boxed);
+        foreach (var block in Section("report_conditions", TrialReport.Conditions(answer))) yield return block;
+        if (answer.Effects.Count > 0) foreach (var block in Section("report_effects", TrialReport.Effects(answer))) yield return block;
+        foreach (var block in Section("report_method", TrialReport.Method(answer))) yield return block;
+        yield return new Heading(TrialReport.Text("report_results"));
+        yield return new Pictures([TrialDrawing.Of(answer, size.Wide)]);
+        yield return Table("report_results", TrialReport.ResultHeads, answer.Kinds.Select(TrialReport.Row));
+        yield return new Listing([.. TrialReport.Remarks(answer)]);
+        if (answer.Comparisons.Count > 0) yield return Table("report_pairs", TrialReport.PairHeads, answer.Comparisons.Select(c => TrialReport.Pair(answer, c)));
+        foreach (var block in Section("report_not", TrialReport.Not(answer))) yield return block;
+        yield return Table("report_tests", [.. TrialReport.Heads(answer).Select(h => h.Replace('_', ' '))], TrialReport.Tests(answer));
+    }
+
+    private static IEnumerable<Block> Section(string heading, IEnumerable<string> lines) => [new Heading(TrialReport.Text(heading)), new Listing([.. lines])];
+
+    // The first column names a kind and gets more room.
+    private static Table Table(string caption, IReadOnlyList<string> heads, IEnumerable<IReadOnlyList<string>> rows) =>
+        new(TrialReport.Text(caption), [.. heads.Select(h => new Column(h.TrimStart('>'), h is "Kind" or "against" or "kind" or "board" ? 22 : 11, h.StartsWith('>')))], [.. rows]);
+}
