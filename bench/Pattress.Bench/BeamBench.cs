@@ -19,5 +19,8 @@ public class BeamBench
     public int All_envelopes() => BeamEnvelope.Of(_rail, _own, _stack)!.Reactions.Count;
 
     [Benchmark]
+    public double Moment_envelope() => MomentEnvelope.Of(_rail, _own, _stack)!.Value.Max.Value;
+
+    [Benchmark]
     public int All_envelopes_of_two_stacks() => BeamEnvelope.Of(_rail, _own, _pair)!.Reactions.Count;
 }

@@ -17,10 +17,12 @@ public class ContactBench
     private readonly FixingPoint[] _fixings = [new(-30, -40, 600), new(30, -40, 600), new(-30, 40, 600), new(30, 40, 600)];
     private readonly BracketLoad[] _loads;
     private readonly double[] _tensions = new double[4];
+    private readonly double[] _room;
 
     public ContactBench()
     {
         var random = new Random(1);
+        _room = new double[_plate.X.Length];
         _loads = [.. Enumerable.Range(0, Loads).Select(_ => new BracketLoad(
             300 * random.NextDouble() - 100, 8000 * random.NextDouble() - 4000, 3000 + 8000 * random.NextDouble()))];
     }
@@ -48,7 +50,7 @@ public class ContactBench
         var scale = ContactScale.Of(_plate, _fixings, new Bed(1.5), raw);
         ScaledFixing[] scaled = [.. _fixings.Select(f => scale.Of(f))];
         var objective = ObjectiveFunction.Gradient(u => Both(scale, scaled, raw, u));
-        var start = scale.Energy(_plate, scaled, new Bed(1.5), raw);
+        var start = scale.Energy(_plate, scaled, new Bed(1.5), raw, _room);
         var glued = start.Glued(start.WholePlate(_plate.Whole));
         var found = new BfgsMinimizer(1e-8, 1e-12, 1e-12, 1000).FindMinimum(objective, Vector<double>.Build.Dense([glued.A, glued.B, glued.C]));
         return found.MinimizingPoint[0];
@@ -56,7 +58,7 @@ public class ContactBench
 
     private (double, Vector<double>) Both(ContactScale scale, ScaledFixing[] scaled, in Triple raw, Vector<double> at)
     {
-        var e = scale.Energy(_plate, scaled, new Bed(1.5), raw);
+        var e = scale.Energy(_plate, scaled, new Bed(1.5), raw, _room);
         var u = new Triple(at[0], at[1], at[2]);
         e.Evaluate(u);
         double energy = -0.5 * e.Load.Dot(u) + 0.5 * e.Gradient.Dot(u);

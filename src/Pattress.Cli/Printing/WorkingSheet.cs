@@ -32,6 +32,7 @@ internal sealed class WorkingSheet(Sheet sheet, Say say)
     {
         string value = Shows.ThreeFigures(step.Value) + (step.Unit.Length > 0 ? " " + step.Unit : "");
         string numbers = step.Numbers.Length > 0 && step.Numbers != step.Formula ? $" = {step.Numbers}" : "";
-        sheet.Item("-", $"{step.Symbol} = {step.Formula}{numbers} = {value}  [{step.Clause}]", indent);
+        if (step.Symbol == Step.Case) sheet.Item("-", $"{step.Formula}: {step.Numbers}: {(step.Value != 0 ? "yes" : "no")}  [{step.Clause}]", indent);
+        else sheet.Item("-", $"{step.Symbol} = {step.Formula}{numbers} = {value}  [{step.Clause}]", indent);
     }
 }

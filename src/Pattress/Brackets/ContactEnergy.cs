@@ -19,6 +19,9 @@ internal ref struct ContactEnergy
 {
     internal ReadOnlySpan<double> X, Y, Lift;
     internal ReadOnlySpan<int> RingEnds;
+
+    /// <summary>Room for the gap at each corner, as many as there are; worked out once an evaluation.</summary>
+    internal Span<double> Gaps;
     internal ReadOnlySpan<ScaledFixing> Fixings;
     internal Triple Load;
     internal double Bed, CrushDepth;
@@ -71,47 +74,47 @@ internal ref struct ContactEnergy
     /// <summary>Adds a bed where d is negative (a negative one takes back what exceeds the crushing pressure); returns the area.</summary>
     private double AddBed(in Triple d, double bed)
     {
-        double area = 0;
+        double a = d.A, b = d.B, c = d.C, area = 0;
+        var gaps = Gaps;
+        for (int i = 0; i < gaps.Length; i++) gaps[i] = Lift[i] + (a + b * X[i] + c * Y[i]);
         int start = 0;
         foreach (int end in RingEnds)
         {
-            area += AddRing(d, bed, start, end);
+            area += AddRing(X[start..end], Y[start..end], gaps[start..end], bed);
             start = end;
         }
         return area;
     }
 
-    private double AddRing(in Triple d, double bed, int start, int end)
+    /// <summary>One ring, closed, with the gap at each corner.</summary>
+    private double AddRing(ReadOnlySpan<double> x, ReadOnlySpan<double> y, ReadOnlySpan<double> gap, double bed)
     {
-        double ax = X[start], ay = Y[start], da = Lift[start] + d.At(ax, ay);
-        double ox = ax, oy = ay, od = da;
+        double da = gap[0];
         bool any = da < 0;
-        for (int i = start + 1; i < end; i++)
+        for (int i = 1; i < gap.Length; i++)
         {
-            double bx = X[i], by = Y[i], db = Lift[i] + d.At(bx, by);
-            any |= db < 0;
+            double db = gap[i];
             if (da < 0 != db < 0)
             {
                 double t = da / (da - db);
-                (ox, oy, od) = (ax + t * (bx - ax), ay + t * (by - ay), 0);
-                break;
+                return AddSides(x, y, gap, bed, x[i - 1] + t * (x[i] - x[i - 1]), y[i - 1] + t * (y[i] - y[i - 1]), 0);
             }
-            (ax, ay, da) = (bx, by, db);
+            da = db;
         }
-        return any ? AddSides(d, bed, start, end, ox, oy, od) : 0;
+        return any ? AddSides(x, y, gap, bed, x[0], y[0], gap[0]) : 0;
     }
 
     /// <summary>
     /// Every side of the ring that lies in the zone, about the apex (ox, oy) where the gap is od; the sums are local, since
     /// that is where the time goes.
     /// </summary>
-    private double AddSides(in Triple d, double bed, int start, int end, double ox, double oy, double od)
+    private double AddSides(ReadOnlySpan<double> cornersX, ReadOnlySpan<double> cornersY, ReadOnlySpan<double> gap, double bed, double ox, double oy, double od)
     {
         double a = 0, x = 0, y = 0, xx = 0, xy = 0, yy = 0, f = 0, fx = 0, fy = 0;
-        double ax = X[start], ay = Y[start], da = Lift[start] + d.At(ax, ay);
-        for (int i = start + 1; i < end; i++)
+        double ax = cornersX[0], ay = cornersY[0], da = gap[0];
+        for (int i = 1; i < gap.Length; i++)
         {
-            double bx = X[i], by = Y[i], db = Lift[i] + d.At(bx, by);
+            double bx = cornersX[i], by = cornersY[i], db = gap[i];
             if (da < 0 || db < 0)
             {
                 double px = ax - ox, py = ay - oy, pd = da, qx = bx - ox, qy = by - oy, qd = db;

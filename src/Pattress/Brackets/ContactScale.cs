@@ -20,26 +20,44 @@ internal readonly record struct ContactScale(double Length, double Force, double
     internal static Triple AboutCentre(Plate plate, in BracketLoad load) => new(
         load.N, (load.Mx - load.N * plate.CentreX) / plate.Size, (load.My - load.N * plate.CentreY) / plate.Size);
 
-    internal ContactEnergy Energy(Plate plate, ReadOnlySpan<ScaledFixing> fixings, Bed bed, in Triple raw) => new()
+    /// <param name="room">As many numbers as the plate has corners, to be written to.</param>
+    internal ContactEnergy Energy(Plate plate, ReadOnlySpan<ScaledFixing> fixings, Bed bed, in Triple raw, Span<double> room) => new()
     {
         X = plate.X,
         Y = plate.Y,
         Lift = plate.Level,
         RingEnds = plate.RingEnds,
+        Gaps = room,
         Fixings = fixings,
         Load = new Triple(raw.A / Force, raw.B / Force, raw.C / Force),
         Bed = bed.Modulus * Length * Length / Stiffness,
         CrushDepth = bed.PressureCap / bed.Modulus / Depth,
     };
 
-    internal ScaledFixing Of(in FixingPoint f) => new()
+    internal ScaledFixing Of(in FixingPoint f)
     {
-        X = (f.X - CentreX) / Length,
-        Y = (f.Y - CentreY) / Length,
-        K = f.Stiffness / Stiffness,
-        Gap = (f.Gap - f.PreTension / f.Stiffness) / Depth,
-        Cap = f.TensionCap / Force,
-    };
+        Span<ScaledFixing> one = stackalloc ScaledFixing[1];
+        Scale([f], one);
+        return one[0];
+    }
+
+    /// <summary>All fixings; four divisions in all.</summary>
+    internal void Scale(ReadOnlySpan<FixingPoint> fixings, Span<ScaledFixing> scaled)
+    {
+        double perLength = 1 / Length, perStiffness = 1 / Stiffness, perDepth = Stiffness / Force, perForce = 1 / Force;
+        for (int i = 0; i < fixings.Length; i++)
+        {
+            ref readonly var f = ref fixings[i];
+            scaled[i] = new()
+            {
+                X = (f.X - CentreX) * perLength,
+                Y = (f.Y - CentreY) * perLength,
+                K = f.Stiffness * perStiffness,
+                Gap = (f.PreTension == 0 ? f.Gap : f.Gap - f.PreTension / f.Stiffness) * perDepth,
+                Cap = f.TensionCap * perForce,
+            };
+        }
+    }
 
     /// <summary>The answer at reference + u, the energy being lifted by the reference.</summary>
     internal ContactAnswer Answer(ref ContactEnergy energy, in Triple reference, in Triple u, ContactStatus status, Span<double> tensions)

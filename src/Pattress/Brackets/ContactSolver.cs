@@ -32,8 +32,9 @@ public static class ContactSolver
         var scale = ContactScale.Of(plate, fixings, bed, raw);
         if (scale.Force == 0) return Unloaded(tensions[..fixings.Length]);
         Span<ScaledFixing> scaled = stackalloc ScaledFixing[fixings.Length];
-        for (int i = 0; i < scaled.Length; i++) scaled[i] = scale.Of(fixings[i]);
-        var energy = scale.Energy(plate, scaled, bed, raw);
+        scale.Scale(fixings, scaled);
+        Span<double> room = stackalloc double[plate.X.Length];
+        var energy = scale.Energy(plate, scaled, bed, raw, room);
         var whole = energy.WholePlate(plate.Whole);
         Triple u = ContactDescent.Descend(ref energy, whole, energy.Glued(whole));
         return energy.Gradient.Norm <= Promised && !energy.Blurred(u)

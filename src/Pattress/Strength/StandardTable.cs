@@ -12,5 +12,8 @@ internal sealed class StandardTable
     /// <summary>The keys, which are the words of the choice.</summary>
     internal IReadOnlyList<string> Words => [.. _table.Rows.Select(r => r["key"])];
 
+    /// <summary>A column with gaps.</summary>
+    internal double?[] MaybeColumn(string name) => [.. _table.Rows.Select(r => r.MaybeNumber(name))];
+
     internal double[] Column(string name) => [.. _table.Rows.Select(r => r.Number(name))];
 }

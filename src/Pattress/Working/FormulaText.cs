@@ -9,6 +9,7 @@ public static class FormulaText
     /// <summary>The whole step on one line.</summary>
     public static string Line(Step step, int digits = 4)
     {
+        if (step.Symbol == Step.Case) return $"{Formula(step.Formula)}: {Numbers(step, digits)}, {(step.Value != 0 ? "so it is" : "so it is not")}, {step.Clause}";
         string formula = Formula(step.Formula), numbers = Numbers(step, digits), value = Number(step.Value, digits);
         var line = new StringBuilder(Symbol(step.Symbol)).Append(" = ").Append(formula);
         if (numbers != formula) line.Append(" = ").Append(numbers);

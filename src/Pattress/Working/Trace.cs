@@ -16,6 +16,9 @@ public sealed record Step(
 {
     /// <summary>The formula with its numbers written as whoever shows them wants.</summary>
     public string NumbersAs(Func<double, string> show) => FormulaNumbers.PutIn(Formula, [.. Inputs], show);
+
+    /// <summary>The symbol of a branch: its formula is the condition, its value 1 where it holds and 0 where not.</summary>
+    public const string Case = "case";
 }
 
 /// <summary>An input of a formula: its symbol is taken from the source text.</summary>

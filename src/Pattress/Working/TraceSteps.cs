@@ -26,12 +26,21 @@ public static class TraceSteps
         return value;
     }
 
+    /// <summary>A branch is a step of its own; what stays of the formula is the arm that was taken.</summary>
+    private static string Taken(Trace trace, Branch branch, string clause, KeyValuePair<string, double>[] named)
+    {
+        double holds = FormulaReader.Evaluate(branch.If, named);
+        trace.Add(new Step(global::Pattress.Working.Step.Case, branch.If, FormulaNumbers.PutIn(branch.If, named), holds, "", clause, named));
+        return holds != 0 ? branch.Then : branch.Else;
+    }
+
     private static void Record(
         Trace trace, string symbol, double value, string unit, string clause, scoped ReadOnlySpan<In> inputs, string formula)
     {
         var named = new KeyValuePair<string, double>[inputs.Length];
         for (int i = 0; i < inputs.Length; i++) named[i] = new(inputs[i].Symbol, inputs[i].Value);
         string text = FormulaNumbers.OneLine(formula);
+        while (Branch.Of(text) is { } branch) text = Taken(trace, branch, clause, named);
         trace.Add(new Step(symbol, text, FormulaNumbers.PutIn(text, named), value, unit, clause, named));
     }
 }

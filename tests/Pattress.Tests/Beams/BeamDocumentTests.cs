@@ -40,6 +40,31 @@ public class BeamDocumentTests
         Assert.Equal("exact", envelope.GetProperty("method").GetString());
     }
 
+    /// <summary>A single force on one span: its moment is largest at mid span, F L / 4, and 0 at the ends; a patch of 2 mm is that force to 1e-3.</summary>
+    [Fact]
+    public void Envelope_of_the_moment()
+    {
+        var answer = BeamDocument.Answer("""{"length_mm":2000,"ei_nmm2":1e9,"supports":[{"at_mm":0},{"at_mm":2000}],"loads":[],"moving":{"length_mm":2,"n_per_mm":50}}""");
+        using var json = JsonDocument.Parse(BeamDocument.Json(answer.Value!));
+        var envelope = json.RootElement.GetProperty("envelope");
+        Assert.Equal(100 * 2000.0 / 4 - 50 * 2 * 2 / 8.0, envelope.GetProperty("moment_max_nmm").GetDouble(), 1e-6);
+        Assert.Equal(1000, envelope.GetProperty("moment_max_at_mm").GetDouble(), 0.1);
+        Assert.Equal(0, envelope.GetProperty("moment_min_nmm").GetDouble(), 1e-6);
+    }
+
+    /// <summary>k_def of EN 1995-1-1 Table 3.2 (from memory): solid timber 0.6 in service class 1, particleboard P4 2.25 and none in class 2.</summary>
+    [Theory]
+    [InlineData("solid_timber", 1, 0.6)]
+    [InlineData("solid_timber", 3, 2.0)]
+    [InlineData("particleboard", 1, 2.25)]
+    [InlineData("particleboard", 2, null)]
+    public void Creep_by_material(string material, int serviceClass, double? factor)
+    {
+        var answer = BeamDocument.Answer($$"""{"length_mm":800,"ei_nmm2":2e8,"supports":[{"at_mm":0},{"at_mm":800}],"loads":[{"kind":"uniform","from_mm":0,"to_mm":800,"n_per_mm":0.3}],"creep_material":"{{material}}","service_class":{{serviceClass}}}""");
+        if (factor is null) { Assert.Equal("creep_not_covered", answer.Problems.Single().Code); return; }
+        Assert.Equal(5 * 0.3 * Math.Pow(800, 4) / (384 * 2e8) * (1 + factor.Value), answer.Value!.DeflectionLong!.Value, 1e-9);
+    }
+
     /// <summary>Statics: a cup at the far end of an overhanging rail lets go, a held one pulls down and is said to.</summary>
     [Fact]
     public void Held_down_and_lifted_supports_are_said()
@@ -79,6 +104,7 @@ public class BeamDocumentTests
         { """{"length_mm":1000,"ei_nmm2":1e9,"supports":[{"at_mm":0}]}""", "beam_mechanism", "$.supports" },
         { """{"length_mm":1000,"ei_nmm2":1e308,"supports":[{"at_mm":0},{"at_mm":500}]}""", "absurd_number", "$.ei_nmm2" },
         { """{"length_mm":1000,"ei_nmm2":1e9,"supports":[{"at_mm":0,"stiffness_range_n_per_mm":[9,1]},{"at_mm":500}]}""", "range_reversed", "$.supports[0].stiffness_range_n_per_mm" },
+        { """{"length_mm":1000,"ei_nmm2":1e9,"supports":[{"at_mm":0},{"at_mm":500}],"creep_factor":0.6,"creep_material":"mdf"}""", "two_creeps", "$.creep_factor" },
         { """{"length_mm":NaN}""", "not_a_number", "$.length_mm" },
         { """{"length_mm":1""", "not_json", "$.length_mm" },
     };

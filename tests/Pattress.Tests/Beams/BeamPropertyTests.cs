@@ -98,6 +98,24 @@ public class BeamPropertyTests
         });
     }, iter: 60);
 
+    /// <summary>Statically indeterminate rails: whatever position of the stack is tried, no moment anywhere goes past the envelope, and it is reached.</summary>
+    [Fact]
+    public void No_position_of_a_patch_beats_the_envelope_of_the_moment() => Seeds.Sample(seed =>
+    {
+        var r = new RandomRail(seed);
+        var moving = new MovingLoads(new(r.Beam.Length * (0.05 + 0.4 * r.Random.NextDouble()), 0.4));
+        var envelope = MomentEnvelope.Of(r.Beam, r.Loads, moving)!.Value;
+        double most = double.NegativeInfinity, least = double.PositiveInfinity, size = Math.Max(envelope.Max.Value, -envelope.Min.Value);
+        for (int i = 0; i <= 150; i++)
+        {
+            double from = (r.Beam.Length - moving.First.Length) * i / 150;
+            var a = BeamSolver.Solve(r.Beam, r.Loads with { Uniform = [.. r.Loads.Uniform, new(from, from + moving.First.Length, 0.4)] })!;
+            (most, least) = (Math.Max(most, a.MomentMax.Value), Math.Min(least, a.MomentMin.Value));
+        }
+        return most <= envelope.Max.Value + 1e-7 * size && least >= envelope.Min.Value - 1e-7 * size
+            && most >= envelope.Max.Value - 2e-3 * size && least <= envelope.Min.Value + 2e-3 * size;
+    }, iter: 60);
+
     [Fact]
     public void A_stiffer_bracket_never_carries_less_of_what_it_carries() => Seeds.Sample(seed =>
     {

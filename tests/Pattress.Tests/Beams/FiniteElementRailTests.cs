@@ -1,5 +1,6 @@
 using System.Globalization;
 using Pattress.Actions.Beams;
+using Pattress.Tests.Published;
 using Pattress.Tests.References;
 
 namespace Pattress.Tests.Beams;
@@ -37,7 +38,11 @@ public class FiniteElementRailTests
         var answer = BeamSolver.Solve(beam, new([new(0, c.Length, c.Own), new(c.From, c.To, c.Stack)], [new(c.At, c.Force)]))!;
         var forces = FiniteElements.GroundForces(Text(c));
         double largest = answer.Reactions.Max(Math.Abs);
-        for (int i = 0; i < c.Supports.Length; i++) Assert.Equal(answer.Reactions[i], forces[10_001 + i].Y, 0.01 * largest);
+        for (int i = 0; i < c.Supports.Length; i++)
+        {
+            Assert.Equal(answer.Reactions[i], forces[10_001 + i].Y, 0.01 * largest);
+            Deviations.Note("Debian's calculix-ccx: rails, reaction", $"rail {number + 1}", largest, largest + forces[10_001 + i].Y - answer.Reactions[i]);
+        }
     }
 
     private static string Text(Case c)

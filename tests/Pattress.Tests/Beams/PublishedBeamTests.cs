@@ -1,5 +1,6 @@
 using System.Globalization;
 using Pattress.Actions.Beams;
+using Pattress.Tests.Published;
 
 namespace Pattress.Tests.Beams;
 
@@ -32,6 +33,7 @@ public class PublishedBeamTests
     {
         if (row["tolerance"].Length > 0) Assert.NotEmpty(row["reason"]);
         double tolerance = row.MaybeNumber("tolerance") ?? HalfDigit(row["expected"]);
+        Deviations.Note(row["source"], row["id"], row.Number("expected"), value);
         Assert.True(Math.Abs(value - row.Number("expected")) <= tolerance * 1.000001,
             $"{row["id"]} {row["quantity"]}: {value.ToString("R", CultureInfo.InvariantCulture)} against {row["expected"]}");
     }

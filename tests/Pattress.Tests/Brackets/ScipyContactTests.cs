@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using System.Text.Json;
 using Pattress.Actions;
 using Pattress.Brackets;
+using Pattress.Tests.Published;
 
 namespace Pattress.Tests.Brackets;
 
@@ -35,6 +36,7 @@ public class ScipyContactTests
         double contact = reference.GetProperty("contact").GetDouble(), size = Math.Max(contact, expected.Max());
         for (int i = 0; i < expected.Length; i++)
             Assert.True(Math.Abs(expected[i] - bracket.Tensions[i]) <= 1e-6 * size, $"case {index}, fixing {i}: {bracket.Tensions[i]:R} against {expected[i]:R}");
+        for (int i = 0; i < expected.Length; i++) Deviations.Note("scipy: random brackets", $"case {index}", size, size + bracket.Tensions[i] - expected[i]);
         Assert.True(Math.Abs(contact - answer.Contact) <= 1e-6 * size, $"case {index}: contact {answer.Contact:R} against {contact:R}");
         return true;
     }

@@ -28,13 +28,28 @@ public class WorkingGuardTests
         Assert.True(covered >= 5, $"only {covered} of the samples were covered");
     }
 
+    /// <summary>A choice is a step of its own: its condition with yes or no, then the arm that was taken.</summary>
+    [Fact]
+    public void A_branch_is_a_step_of_its_own()
+    {
+        var trace = new Trace();
+        double t = 3, d = 4;
+        trace.Step("F", t <= 0.5 * d ? 1 : t >= d ? 2 : (t / d - 0.5) * 2, "N", "nowhere", [In.Of(t), In.Of(d)]);
+        Assert.Equal(["t <= 0.5 * d", "t >= d", "(t / d - 0.5) * 2"], trace.Steps.Select(s => s.Formula));
+        Assert.Equal([0.0, 0, 0.5], trace.Steps.Select(s => s.Value));
+        Assert.Equal(["case", "case", "F"], trace.Steps.Select(s => s.Symbol));
+        Assert.Equal("t ≥ d: 3 ≥ 4, so it is not, nowhere", FormulaText.Line(trace.Steps[1]));
+        Assert.All(trace.Steps, Again);
+    }
+
     internal static void Again(Step step)
     {
         double fromInputs = FormulaReader.Evaluate(step.Formula, step.Inputs), fromNumbers = FormulaReader.Evaluate(step.Numbers, []);
         double tolerance = 1e-12 * Math.Abs(step.Value);
         Assert.True(Math.Abs(fromInputs - step.Value) <= tolerance, $"{step.Symbol} = {step.Formula} gives {fromInputs:R}, printed {step.Value:R}");
         Assert.True(Math.Abs(fromNumbers - step.Value) <= tolerance, $"{step.Symbol} = {step.Numbers} gives {fromNumbers:R}, printed {step.Value:R}");
-        Assert.Contains(FormulaText.Symbol(step.Symbol) + " = ", FormulaText.Line(step));
+        Assert.Contains(step.Symbol == Step.Case ? "so it is" : FormulaText.Symbol(step.Symbol) + " = ", FormulaText.Line(step));
+        Assert.DoesNotContain("?", step.Formula[..step.Formula.TakeWhile(c => c != '(').Count()]);
         Assert.NotEqual("", step.Clause);
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Pattress.Tests.Published;
 using Pattress.Trials.Special;
 using Pattress.Trials.Standards;
 using Pattress.Trials.Statistics;
@@ -16,12 +17,19 @@ public sealed class PublishedTrialsTests
         return data;
     }
 
+    private static readonly Lazy<Dictionary<string, string>> Sources = new(() => SourcesOf("published_a.csv"));
+
+    // The source of the first row of each id, without the words on which of its values it is.
+    internal static Dictionary<string, string> SourcesOf(string file) =>
+        CsvTable.Parse(PublishedFile(file)).Rows.GroupBy(r => r["id"]).ToDictionary(g => g.Key, g => g.First()["source"].Split(';')[0]);
+
     [Theory, MemberData(nameof(Rows))]
     public void Holds(string id, string check, string arguments, string expected, string tolerance, string series)
     {
         double? value = Value(check, [.. arguments.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Number)], series);
         if (expected == "not_covered") { Assert.Null(value); return; }
         Assert.NotNull(value);
+        Deviations.Note(Sources.Value[id], id, Number(expected), value.Value);
         double off = Math.Abs(value.Value - Number(expected));
         Assert.True(off <= Number(tolerance), $"{id} {check}: {value:R} instead of {expected}");
     }

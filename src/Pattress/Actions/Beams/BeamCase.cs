@@ -10,4 +10,11 @@ public sealed record BeamCase(
 /// <param name="Range">For any stiffness within the ranges; null without.</param>
 /// <param name="DeflectionLong">Largest deflection with creep, mm; null without a creep factor.</param>
 public sealed record BeamReport(
-    BeamAnswer Standing, EnvelopeAnswer? Envelope, RangeAnswer? Range, double? DeflectionLong, IReadOnlyList<Reason> Cautions);
+    BeamAnswer Standing, EnvelopeAnswer? Envelope, RangeAnswer? Range, double? DeflectionLong, IReadOnlyList<Reason> Cautions)
+{
+    /// <summary>Bending moments with the moving loads anywhere; null without.</summary>
+    public MomentRange? Moments { get; init; }
+
+    /// <summary>The creep factor that was used; null without.</summary>
+    public double? CreepFactor { get; init; }
+}

@@ -14,6 +14,7 @@ internal static class BeamChecks
         CheckStiffness(e, length, problems);
         if (length is { } l) CheckPlaces(e, l, problems);
         CheckSupports(e.ItemsOf("supports"), length ?? 1, problems);
+        CheckCreep(e, problems);
         if (e["moving_second"] is { } second && e["moving"] is null)
             problems.Add("second_without_first", second.Path, "an object", "moving as well");
     }
@@ -26,6 +27,15 @@ internal static class BeamChecks
         double sum = e.ItemsOf("stretches").Sum(s => s.NumberOr("length_mm", 0));
         if (parts && length is { } l && Math.Abs(sum - l) > Together * l)
             problems.Add("stretches_do_not_add_up", e["stretches"]!.Path, Text(sum), $"stretches that add up to {Text(l)}");
+    }
+
+    private static void CheckCreep(Entry e, ProblemList problems)
+    {
+        if (e["creep_material"] is not { } material) return;
+        if (e["creep_factor"] is { } factor) problems.Add("two_creeps", factor.Path, Text(factor.Number), "creep_factor or creep_material, one of the two");
+        int serviceClass = (int)e.NumberOr("service_class", 1);
+        if (Creep.Factor(e.TextOf("creep_material"), serviceClass) is null)
+            problems.Add("creep_not_covered", material.Path, e.TextOf("creep_material"), $"a material that EN 1995-1-1 Table 3.2 lets stand in service class {serviceClass}");
     }
 
     private static void CheckPlaces(Entry e, double length, ProblemList problems)

@@ -42,21 +42,31 @@ public static class BeamDocument
         json.WriteNumber("deflection_max_at_mm", report.Standing.DeflectionMax.At);
         json.WriteNumber("deflection_min_mm", report.Standing.DeflectionMin.Value);
         json.WriteMaybe("deflection_long_mm", report.DeflectionLong);
-        if (report.Envelope is { } envelope) WriteEnvelope(json, envelope);
+        json.WriteMaybe("creep_factor", report.CreepFactor);
+        if (report.Envelope is { } envelope) WriteEnvelope(json, envelope, report.Moments);
         if (report.Range is { } range) WriteRange(json, range);
         json.WriteObjects("cautions", report.Cautions, ReasonJson.Write);
         json.WriteEndObject();
     }
 
-    private static void WriteEnvelope(Utf8JsonWriter json, EnvelopeAnswer envelope)
+    private static void WriteEnvelope(Utf8JsonWriter json, EnvelopeAnswer envelope, MomentRange? moments)
     {
         json.WriteStartObject("envelope");
         Numbers(json, "max_n", envelope.Reactions.Select(r => r.Max.Value));
         Numbers(json, "min_n", envelope.Reactions.Select(r => r.Min.Value));
         Numbers(json, "at_mm", envelope.Reactions.Select(r => r.Max.At));
         Numbers(json, "min_at_mm", envelope.Reactions.Select(r => r.Min.At));
+        if (moments is { } m) WriteMoments(json, m);
         json.WriteString("method", envelope.Exact ? "exact" : "stepped");
         json.WriteEndObject();
+    }
+
+    private static void WriteMoments(Utf8JsonWriter json, MomentRange m)
+    {
+        json.WriteNumber("moment_max_nmm", m.Max.Value);
+        json.WriteNumber("moment_max_at_mm", m.Max.At);
+        json.WriteNumber("moment_min_nmm", m.Min.Value);
+        json.WriteNumber("moment_min_at_mm", m.Min.At);
     }
 
     private static void WriteRange(Utf8JsonWriter json, RangeAnswer range)
@@ -81,7 +91,8 @@ public static class BeamDocument
         var range = c.Ranges is null ? null : SupportRange.Of(c.Beam, c.Ranges, c.Standing, c.Moving);
         if ((c.Moving is not null && envelope is null) || (c.Ranges is not null && range is null)) return Outcome<BeamReport>.Refused(Moves());
         double? later = c.CreepFactor is { } creep ? standing.DeflectionMax.Value * (1 + creep) : null;
-        return Outcome<BeamReport>.Of(new BeamReport(standing, envelope, range, later, Cautions(c, standing, envelope, range)));
+        var moments = envelope is { Exact: true } ? MomentEnvelope.Of(c.Beam, c.Standing, c.Moving!) : envelope?.SteppedMoments;
+        return Outcome<BeamReport>.Of(new BeamReport(standing, envelope, range, later, Cautions(c, standing, envelope, range)) { Moments = moments, CreepFactor = c.CreepFactor });
     }
 
     private static List<Reason> Cautions(BeamCase c, BeamAnswer standing, EnvelopeAnswer? envelope, RangeAnswer? range)

@@ -12,7 +12,11 @@ public readonly record struct ReactionRange(Extreme Max, Extreme Min);
 /// <summary>Reactions under standing and moving loads.</summary>
 /// <param name="Reactions">One range a support, N.</param>
 /// <param name="Exact">False where supports lift off, so that effects do not add up and positions had to be stepped through.</param>
-public sealed record EnvelopeAnswer(IReadOnlyList<ReactionRange> Reactions, bool Exact);
+public sealed record EnvelopeAnswer(IReadOnlyList<ReactionRange> Reactions, bool Exact)
+{
+    /// <summary>Bending moments over the stepped positions; null where the envelope is exact and <see cref="MomentEnvelope"/> gives them.</summary>
+    public MomentRange? SteppedMoments { get; init; }
+}
 
 /// <summary>Envelopes of reactions.</summary>
 public static class BeamEnvelope
@@ -33,7 +37,7 @@ public static class BeamEnvelope
     private static ReactionRange Shifted(ReactionRange r, double by) =>
         new(r.Max with { Value = r.Max.Value + by }, r.Min with { Value = r.Min.Value + by });
 
-    private static ReactionRange Range(InfluenceLine line, MovingLoads moving)
+    internal static ReactionRange Range(InfluenceLine line, MovingLoads moving)
     {
         if (moving.Second is not { } second)
         {
@@ -52,18 +56,20 @@ public static class BeamEnvelope
     {
         var most = new Extreme[beam.Supports.Count];
         var least = new Extreme[beam.Supports.Count];
+        Extreme sag = new(double.NegativeInfinity, 0), hog = new(double.PositiveInfinity, 0);
         Array.Fill(most, new(double.NegativeInfinity, 0));
         Array.Fill(least, new(double.PositiveInfinity, 0));
         foreach (var patches in LiftingPositions.Of(lines, moving, StepsWhereLifting))
         {
             var loads = standing with { Uniform = [.. standing.Uniform, .. patches] };
             if (BeamSolver.Solve(beam, loads) is not { } answer) return null;
+            (sag, hog) = (answer.MomentMax.Value > sag.Value ? answer.MomentMax : sag, answer.MomentMin.Value < hog.Value ? answer.MomentMin : hog);
             for (int i = 0; i < most.Length; i++)
             {
                 if (answer.Reactions[i] > most[i].Value) most[i] = new(answer.Reactions[i], patches[0].From);
                 if (answer.Reactions[i] < least[i].Value) least[i] = new(answer.Reactions[i], patches[0].From);
             }
         }
-        return new EnvelopeAnswer([.. most.Select((m, i) => new ReactionRange(m, least[i]))], false);
+        return new EnvelopeAnswer([.. most.Select((m, i) => new ReactionRange(m, least[i]))], false) { SteppedMoments = new(sag, hog) };
     }
 }

@@ -41,7 +41,9 @@ internal static class BeamReader
         Field.Optional("loads", new ListShape(Load, 0, MostLoads), "Standing loads, downwards positive."),
         Field.Optional("moving", Moving, "A load that can stand anywhere, such as a stack of curtain."),
         Field.Optional("moving_second", Moving, "A second one that does not overlap the first."),
-        Field.Optional("creep_factor", new NumberShape(0, 10), "Deflection under lasting load grows by this share."));
+        Field.Optional("creep_factor", new NumberShape(0, 10), "Deflection under lasting load grows by this share."),
+        Field.Optional("creep_material", new WordShape(Creep.Materials), "Instead of a factor: k_def of EN 1995-1-1 Table 3.2."),
+        Field.Optional("service_class", new IntegerShape(1, 3), "EN 1995-1-1 2.3.1.3, for creep_material; 1 where left out."));
 
     internal static BeamCase? Build(Entry e, ProblemList problems)
     {
@@ -51,8 +53,11 @@ internal static class BeamReader
         var ranges = supports.Select(RangeOf).ToList();
         return new BeamCase(
             new Beam(Stretches(e), [.. supports.Select(SupportOf)], [.. e.ItemsOf("hinges_mm").Select(h => h.Number)]),
-            Loads(e), MovingOf(e), ranges.Any(r => r.Low < r.High) ? ranges : null, e.MaybeNumber("creep_factor"));
+            Loads(e), MovingOf(e), ranges.Any(r => r.Low < r.High) ? ranges : null, e.MaybeNumber("creep_factor") ?? CreepOf(e));
     }
+
+    private static double? CreepOf(Entry e) =>
+        e.MaybeText("creep_material") is { } material ? Creep.Factor(material, (int)e.NumberOr("service_class", 1)) : null;
 
     private static List<BeamStretch> Stretches(Entry e) => e["stretches"] is { } list
         ? [.. list.Items.Select(s => new BeamStretch(s.NumberOf("length_mm"), s.NumberOf("ei_nmm2")))]

@@ -21,10 +21,12 @@ internal class Shelf : FixtureModel
         double board = Boards.Kg(site, "m_board", width, depth);
         double load = width / 1000 * (e.Entered("load_kg_m") ?? Contents.PerMetre(site, depth));
         var stand = site.Stand(() => Brackets(site, width));
-        var rail = new Rail(site, stand, width, Boards.Ei(site, depth), arm);
+        double ei = Boards.Ei(site, depth);
+        var rail = new Rail(site, stand, width, ei, arm);
         double own = board + stand.Count * BracketKg(site);
         var empty = rail.Along(site.Surface.Down(site.Weight(own, "W_own")), arm);
         var full = rail.OnAnySpans(site.Surface.Down(site.Weight(load, "W_contents")), arm);
+        var sagging = ShelfSag.Of(site, stand, width, ei, site.Weight(board + load, "W_shelf"));
         // Sideways the board ties its brackets together: they share the pull and take its turning as push and pull on the wall.
         var edge = new Push(site.Middle.X, site.Middle.Y, depth + packing, default);
         return new(own + load, stand, arm, [
@@ -33,7 +35,7 @@ internal class Shelf : FixtureModel
             site.Does("leant_on", empty, rail.Carry(edge with { Force = site.Surface.Down(site.PersonN()) }).Plus(full)),
             .. site.Pulls(rail, empty, edge, ["out"], full),
             .. site.Pulls(new Body(stand.Brackets, 0), empty, edge, ["left", "right"], full)])
-        { Cautions = e.Word("material") == "glass" ? [Site.Caution("glass")] : [] };
+        { Cautions = [.. e.Word("material") == "glass" ? [Site.Caution("glass")] : (Reason[])[], .. sagging] };
     }
 
     private IEnumerable<Point> Brackets(Site site, double width)

@@ -65,6 +65,16 @@ public static class SectionJ4
     internal static double u_pull_over(double V, double P_ns, double T, double P_nov, Trace? trace) =>
         trace.Step("u", (V / P_ns + 0.71 * T / P_nov) * 2.35 / 1.10, "", Head + "(J4.5.1-1)", [In.Of(V), In.Of(P_ns), In.Of(T), In.Of(P_nov)]);
 
+    /// <summary>J4.1 and J4.2: least spacing 3 d, least distance to an edge or end 1.5 d, mm. From memory.</summary>
+    internal static double Least(double which, double d, Trace? trace)
+    {
+        double factor = trace.LookUp("factor", which == 0 ? 3 : 1.5, "", Head + (which == 0 ? "J4.1" : "J4.2"));
+        return trace.Step("a", factor * d, "mm", Head + "J4", [In.Of(factor), In.Of(d)]);
+    }
+
+    public static readonly Rule Distance = new("aisi_s100.j4_1.distance", Document, Edition, Head + "J4.1, J4.2", "Least spacing, and distance to an edge", "mm",
+        (x, t) => Least(x[0], x[1], t), Parameter.Choice("which", "spacing", "edge"), D);
+
     public static readonly Rule ShearAndPullOut = new("aisi_s100.j4_5_2.combined", Document, Edition, Head + "J4.5.2", "Shear and pull-out at once, utilisation", "",
         (x, t) => u_pull_out(x[0], x[1], x[2], x[3], t), Input.Force("V"), Input.Force("P_ns", 1e-3), Input.Force("T"), Input.Force("P_not", 1e-3));
 
@@ -74,5 +84,5 @@ public static class SectionJ4
     /// <summary>A3.4: the least delivered base thickness is 95 % of the design thickness.</summary>
     internal static double Thickness(double t_min, Trace? trace) => trace.Step("t", t_min / 0.95, "mm", Head + "A3.4", [In.Of(t_min)]);
 
-    public static IReadOnlyList<Rule> Rules => [Shear, PullOut, PullOver, Allowable, Design, DesignThickness, ShearAndPullOut, ShearAndPullOver];
+    public static IReadOnlyList<Rule> Rules => [Shear, PullOut, PullOver, Allowable, Design, DesignThickness, ShearAndPullOut, ShearAndPullOver, Distance];
 }

@@ -26,17 +26,17 @@ public static class Section8_2_3
     }
 
     /// <summary>(8.10) d: one hinge at the thick plate, N.</summary>
-    internal static double OneHinge(double t_1, double d, double f_h, double M_y, double F_ax, double rope, Trace? trace)
+    internal static double OneHinge(double t_1, double d, double f_h, double M_y, double F_ax, double rope, Trace? trace, string equation = "(8.10) d")
     {
-        double F_J = trace.Step("F_J", f_h * t_1 * d * (Sqrt(2 + 4 * M_y / (f_h * d * Pow(t_1, 2))) - 1), "N", Head + "(8.10) d",
+        double F_J = trace.Step("F_J", f_h * t_1 * d * (Sqrt(2 + 4 * M_y / (f_h * d * Pow(t_1, 2))) - 1), "N", Head + equation,
             [In.Of(f_h), In.Of(t_1), In.Of(d), In.Of(M_y)]);
         return Section8_2_2.Roped("F_d", F_J, F_ax, rope, trace);
     }
 
     /// <summary>(8.10) e: two hinges, N.</summary>
-    internal static double TwoHinges(double d, double f_h, double M_y, double F_ax, double rope, Trace? trace)
+    internal static double TwoHinges(double d, double f_h, double M_y, double F_ax, double rope, Trace? trace, string equation = "(8.10) e")
     {
-        double F_J = trace.Step("F_J", 2.3 * Sqrt(M_y * f_h * d), "N", Head + "(8.10) e", [In.Of(M_y), In.Of(f_h), In.Of(d)]);
+        double F_J = trace.Step("F_J", 2.3 * Sqrt(M_y * f_h * d), "N", Head + equation, [In.Of(M_y), In.Of(f_h), In.Of(d)]);
         return Section8_2_2.Roped("F_e", F_J, F_ax, rope, trace);
     }
 

@@ -5,18 +5,18 @@ namespace Pattress.Strength.Standards.EN_1995_1_1_2004;
 
 /// <summary>
 /// EN 1995-1-1:2004+A1:2008, Table 8.2: least spacings and distances of laterally loaded nails, and of screws up to 6 mm,
-/// in wood of rho_k ≤ 420 kg/m³; alpha is the angle of the force to the grain. From memory: no document seen.
+/// in wood of rho_k up to 500 kg/m³ (above that holes must be drilled); alpha is the angle of the force to the grain. From memory: no document seen.
 /// </summary>
 public static class Section8_3_Spacing
 {
     private const string Clause = "EN 1995-1-1:2004+A1:2008 Table 8.2";
 
     /// <summary>The distance in mm; which: a_1, a_2, a_3_t, a_3_c, a_4_t, a_4_c.</summary>
-    internal static double a(double which, double drilled, double d, double alpha, Trace? trace)
+    internal static double a(double which, double drilled, double d, double alpha, double rho_k, Trace? trace)
     {
         double cos = trace.Step("cos", Abs(Cos(alpha * PI / 180)), "", Clause, [In.Of(alpha)]);
         double sin = trace.Step("sin", Abs(Sin(alpha * PI / 180)), "", Clause, [In.Of(alpha)]);
-        double factor = drilled > 0 ? Drilled(which, d, cos, sin, trace) : Plain(which, d, cos, sin, trace);
+        double factor = drilled > 0 ? Drilled(which, d, cos, sin, trace) : rho_k > 420 ? Dense(which, d, cos, sin, trace) : Plain(which, d, cos, sin, trace);
         return trace.Step("a", factor * d, "mm", Clause, [In.Of(factor), In.Of(d)]);
     }
 
@@ -28,6 +28,17 @@ public static class Section8_3_Spacing
         3 => trace.LookUp("factor", 10, "", Clause),
         4 => trace.Step("factor", d < 5 ? 5 + 2 * sin : 5 + 5 * sin, "", Clause, [In.Of(d), In.Of(sin)]),
         _ => trace.LookUp("factor", 5, "", Clause),
+    };
+
+    // Without drilled holes, 420 < rho_k ≤ 500 kg/m³.
+    private static double Dense(double which, double d, double cos, double sin, Trace? trace) => which switch
+    {
+        0 => trace.Step("factor", 7 + 8 * cos, "", Clause, [In.Of(cos)]),
+        1 => trace.LookUp("factor", 7, "", Clause),
+        2 => trace.Step("factor", 15 + 5 * cos, "", Clause, [In.Of(cos)]),
+        3 => trace.LookUp("factor", 15, "", Clause),
+        4 => trace.Step("factor", d < 5 ? 7 + 2 * sin : 7 + 5 * sin, "", Clause, [In.Of(d), In.Of(sin)]),
+        _ => trace.LookUp("factor", 7, "", Clause),
     };
 
     private static double Drilled(double which, double d, double cos, double sin, Trace? trace) => which switch
@@ -42,7 +53,7 @@ public static class Section8_3_Spacing
 
     public static readonly Rule Spacings = new("en1995_1_1.8_3_1.spacing", "EN 1995-1-1", "2004+A1:2008", Clause,
         "Least spacings and distances of nails and of screws up to 6 mm under lateral load", "mm",
-        (x, t) => a(x[0], x[1], x[2], x[3], t),
+        (x, t) => x[4] > 500 && x[1] == 0 ? new NotCovered(Clause, "above_limit", Said.Words("rho_k"), Said.Plain(x[4]), Said.Plain(500)) : a(x[0], x[1], x[2], x[3], x[4], t),
         Parameter.Choice("which", "a_1", "a_2", "a_3_t", "a_3_c", "a_4_t", "a_4_c"), Parameter.Choice("hole", "none", "drilled"),
-        Input.Length("d", 0.5, 6), Input.Angle("alpha", 0, 90), Input.Density("rho_k", 100, 420));
+        Input.Length("d", 0.5, 6), Input.Angle("alpha", 0, 90), Input.Density("rho_k", 100, 1200));
 }
