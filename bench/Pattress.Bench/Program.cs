@@ -1,7 +1,8 @@
 using System.Globalization;
 using Pattress.Bench;
 
-if (args is ["simulate", ..]) SimulatorReport.Run(Number(1, 1000), Number(2, 20240601));
+if (args is ["simulate", "report", var folder, var docs]) SimulatorReport.Write(folder, docs);
+else if (args is ["simulate", var scenario, _, _, var file, ..]) SimulatorRun.Run(scenario, Number(2, 0), Number(3, 100), file, Number(5, SimulatorRun.Seed));
 else if (args is ["trials"]) TrialsReport.Run();
 else if (args is ["rules"]) RuleTiming.Run();
 else if (args is ["lines"]) SupportsTiming.Run();

@@ -3,7 +3,7 @@ using Pattress.Supports;
 namespace Pattress.Bench;
 
 /// <summary>What the harder walls have that the model does not know.</summary>
-internal enum WallTrouble { Plain, OffPitchSteel, Pipes, AlikeTaps }
+internal enum WallTrouble { Plain, OffPitchSteel, Pipes, AlikeTaps, SecondDatum, Patches }
 
 /// <summary>
 /// One invented wall and what a fitter would hear, feel and find on it. All numbers assumed: length 2.4 to 6 m, pitch 600, 400
@@ -19,10 +19,12 @@ internal sealed class SimulatorWall
     private readonly WallTrouble _trouble;
     private (double At, bool Solid) _lastTap = (double.NegativeInfinity, false);
 
-    public SimulatorWall(Random random, WallTrouble trouble)
+    /// <param name="length">Length of the wall, mm, where it is known; else drawn.</param>
+    /// <param name="screws">False leaves screws and false hits out: nobody will sweep it.</param>
+    public SimulatorWall(Random random, WallTrouble trouble, double? length = null, bool screws = true)
     {
         (_random, _trouble) = (random, trouble);
-        Length = Math.Round(2400 + (3600 * random.NextDouble()));
+        Length = length ?? Math.Round(2400 + (3600 * random.NextDouble()));
         Steel = random.NextDouble() < 0.2;
         Pitch = random.NextDouble() switch { < 0.55 => 600, < 0.90 => 400, _ => 450 };
         Lattice();
@@ -30,8 +32,14 @@ internal sealed class SimulatorWall
         Studs.AddRange([19, Length - 19]);
         Studs.Sort();
         Patches();
-        Screws();
+        if (screws) Screws();
     }
+
+    /// <summary>Patches that sound solid without a support.</summary>
+    public IReadOnlyList<(double From, double To, double Solid)> SolidPatches => _patches;
+
+    /// <summary>The opening, where there is one: its sides.</summary>
+    public (double From, double To)? Opened { get; private set; }
 
     public double Length { get; }
 
@@ -77,8 +85,11 @@ internal sealed class SimulatorWall
     {
         double jitter = _random.NextDouble() < 0.08 ? 12 : 5, datum = _random.NextDouble();
         double first = datum < 0.45 ? 0 : datum < 0.70 ? Length % Pitch : Pitch * _random.NextDouble();
+        double door = _trouble == WallTrouble.SecondDatum ? Length * (0.3 + (0.4 * _random.NextDouble())) : double.PositiveInfinity;
         for (double x = first; x <= Length - 60; x += Pitch)
         {
+            // Past the door the tape starts anew, from the door's side.
+            if (x > door) (x, door) = (door + (Pitch * _random.NextDouble()), double.PositiveInfinity);
             double off = _trouble == WallTrouble.OffPitchSteel && Steel ? 60 * (_random.NextDouble() - 0.5) : 0, at = x + (jitter * Gauss()) + off;
             if (at >= 60 && at <= Length - 60 && _random.NextDouble() >= 0.02) Studs.Add(at);
         }
@@ -89,12 +100,14 @@ internal sealed class SimulatorWall
     {
         double width = 700 + (600 * _random.NextDouble()), from = 200 + ((Length - width - 400) * _random.NextDouble());
         if (Length < width + 500) return;
+        Opened = (from, from + width);
         Studs.AddRange([from - 19, from - 57, from + width + 19, from + width + 57]);
     }
 
     private void Patches()
     {
-        for (double x = Exponential(4000); x < Length; x += Exponential(4000))
+        double apart = _trouble == WallTrouble.Patches ? 1000 : 4000;
+        for (double x = Exponential(apart); x < Length; x += Exponential(apart))
             _patches.Add((x, x + 60 + (190 * _random.NextDouble()), 0.7 + (0.2 * _random.NextDouble())));
     }
 

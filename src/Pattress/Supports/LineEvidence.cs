@@ -4,7 +4,9 @@ namespace Pattress.Supports;
 internal sealed class LineEvidence
 {
     private readonly TapWeights _taps = new();
-    private double[] _timber = [], _steel = [], _dab = [];
+    private double[] _timber = [], _steel = [], _dab = [], _pair = [];
+    private double[] _timberKept = [], _steelKept = [], _dabKept = [], _pairKept = [];
+    private double _logNoneKept, _logDabKept, _logAlongKept;
     private int _length;
 
     public double Step { get; private set; } = 1;
@@ -15,6 +17,9 @@ internal sealed class LineEvidence
     /// <summary>Log of how much likelier what is not explained by places is in a dab wall than in a stud wall.</summary>
     public double LogDab { get; private set; }
 
+    /// <summary>Log of how much likelier the readings are where a support lies under the whole line than where none is near.</summary>
+    public double LogAlong { get; private set; }
+
     /// <summary>True when some reading points to dabs.</summary>
     public bool HintsAtDabs { get; private set; }
 
@@ -24,6 +29,9 @@ internal sealed class LineEvidence
 
     public ReadOnlySpan<double> Dab => _dab.AsSpan(0, _length);
 
+    /// <summary>Weights of two timbers nailed together, centred at each place; all 1 where the wall has no opening.</summary>
+    public ReadOnlySpan<double> Pair => _pair.AsSpan(0, _length);
+
     public void Load(LineScan scan, LineRates rates, LinePriors priors, double step)
     {
         Step = step;
@@ -31,13 +39,40 @@ internal sealed class LineEvidence
         Vectors.Buffer(ref _timber, _length).AsSpan(0, _length).Fill(1);
         Vectors.Buffer(ref _steel, _length).AsSpan(0, _length).Fill(1);
         Vectors.Buffer(ref _dab, _length).AsSpan(0, _length).Fill(1);
+        Vectors.Buffer(ref _pair, _length).AsSpan(0, _length).Fill(1);
         var readings = Distinct(scan.Readings);
         LogNone = readings.Sum(r => PointWeights.LogNone(r, rates));
         LogDab = readings.Sum(r => DabEvidence.LogRatio(r, rates));
         HintsAtDabs = readings.Any(DabEvidence.Hints);
-        AddTaps(readings, rates, priors);
-        AddPoints(readings, rates, priors);
+        bool pairs = scan.Openings.Count > 0;
+        AddTaps(readings, rates, priors, pairs);
+        AddPoints(readings, rates, priors, pairs);
         Finish(scan, rates);
+    }
+
+    /// <summary>Keeps the rows as they are, to try single readings on top of them.</summary>
+    public void Keep()
+    {
+        (_logNoneKept, _logDabKept, _logAlongKept) = (LogNone, LogDab, LogAlong);
+        Pair.CopyTo(Vectors.Buffer(ref _pairKept, _length));
+        Timber.CopyTo(Vectors.Buffer(ref _timberKept, _length));
+        Steel.CopyTo(Vectors.Buffer(ref _steelKept, _length));
+        Dab.CopyTo(Vectors.Buffer(ref _dabKept, _length));
+    }
+
+    /// <summary>The rows that were kept with one sweep or hole more, which counts in full.</summary>
+    public void Try(LineReading reading, LineRates rates, LinePriors priors)
+    {
+        (LogNone, LogDab) = (_logNoneKept + PointWeights.LogNone(reading, rates), _logDabKept + DabEvidence.LogRatio(reading, rates));
+        _timberKept.AsSpan(0, _length).CopyTo(_timber);
+        _steelKept.AsSpan(0, _length).CopyTo(_steel);
+        _dabKept.AsSpan(0, _length).CopyTo(_dab);
+        _pairKept.AsSpan(0, _length).CopyTo(_pair);
+        LogAlong = _logAlongKept + PointWeights.LogAlong(reading, rates);
+        Add(reading, _timber.AsSpan(0, _length), SupportKind.Timber(priors, rates), rates, 1);
+        Add(reading, _steel.AsSpan(0, _length), SupportKind.Steel(priors, rates), rates, 1);
+        Add(reading, _pair.AsSpan(0, _length), SupportKind.Pair(priors, rates), rates, 1);
+        if (reading is ThinHole h) DabEvidence.Hole(_dab.AsSpan(0, _length), Step, h, priors.DabWidthMm / 2);
     }
 
     private static List<LineReading> Distinct(IReadOnlyList<LineReading> readings)
@@ -46,27 +81,32 @@ internal sealed class LineEvidence
         return [.. readings.Where(r => seen.Add(r.Id)).OrderBy(r => r.Id, StringComparer.Ordinal)];
     }
 
-    private void AddTaps(List<LineReading> readings, LineRates rates, LinePriors priors)
+    private void AddTaps(List<LineReading> readings, LineRates rates, LinePriors priors, bool pairs)
     {
+        LogAlong = 0;
         foreach (var line in TapLines.Of(readings.OfType<Tap>()))
         {
             var share = TapLines.Shares(line, rates);
             _taps.Load([.. line.Select(t => t.AtMm)], [.. line.Select(t => t.Sound is TapSound.Solid or TapSound.Dull)], share, rates);
             LogNone += _taps.LogNone;
+            for (int i = 0; i < line.Count; i++) LogAlong += share[i] * PointWeights.LogAlong(line[i], rates);
             _taps.Multiply(_timber.AsSpan(0, _length), Step, priors.TimberWidthMm / 2);
             _taps.Multiply(_steel.AsSpan(0, _length), Step, priors.SteelWidthMm / 2);
             _taps.Multiply(_dab.AsSpan(0, _length), Step, priors.DabWidthMm / 2);
+            if (pairs) _taps.Multiply(_pair.AsSpan(0, _length), Step, priors.TimberWidthMm);
         }
     }
 
-    private void AddPoints(List<LineReading> readings, LineRates rates, LinePriors priors)
+    private void AddPoints(List<LineReading> readings, LineRates rates, LinePriors priors, bool pairs)
     {
         var sweeps = readings.OfType<MagnetSweep>().ToList();
         foreach (var r in readings)
         {
             double share = r is MagnetSweep s ? TapLines.SweepShare(s, sweeps, rates) : 1;
-            Add(r, _timber.AsSpan(0, _length), new(priors.TimberWidthMm / 2, false), rates, share);
-            Add(r, _steel.AsSpan(0, _length), new(priors.SteelWidthMm / 2, true), rates, share);
+            Add(r, _timber.AsSpan(0, _length), SupportKind.Timber(priors, rates), rates, share);
+            Add(r, _steel.AsSpan(0, _length), SupportKind.Steel(priors, rates), rates, share);
+            if (pairs) Add(r, _pair.AsSpan(0, _length), SupportKind.Pair(priors, rates), rates, share);
+            if (r is not Tap) LogAlong += PointWeights.LogAlong(r, rates) * share;
             if (r is ThinHole h) DabEvidence.Hole(_dab.AsSpan(0, _length), Step, h, priors.DabWidthMm / 2);
         }
     }
@@ -79,13 +119,14 @@ internal sealed class LineEvidence
             case ThinHole h: PointWeights.Hole(row, Step, h, kind, rates); break;
             case SweepAlong a: PointWeights.Along(row, Step, a, kind, rates); break;
             case DetectorSignal d: PointWeights.Detector(row, Step, d, rates); break;
+            case BoardJoint j: PointWeights.Joint(row, Step, j, kind, rates); break;
         }
     }
 
     /// <summary>Nothing is surer than the bound; inside an opening on the line nothing is known, as off the wall.</summary>
     private void Finish(LineScan scan, LineRates rates)
     {
-        foreach (var row in new[] { _timber, _steel, _dab })
+        foreach (var row in new[] { _timber, _steel, _dab, _pair })
         {
             for (int i = 0; i < _length; i++) row[i] = Math.Clamp(row[i], 1 / rates.WeightMost, rates.WeightMost);
             foreach (var o in scan.Openings.Where(o => o.OnLine)) Inside(row, o.FromMm, o.ToMm).Fill(1);

@@ -57,6 +57,7 @@ internal static class LineExplain
         ThinHole h => (h.AtMm, h.AtMm),
         SweepAlong a => (a.AtMm, a.AtMm),
         DetectorSignal d => (d.AtMm, d.AtMm),
+        BoardJoint j => (j.AtMm, j.AtMm),
         MagnetSweep { HitsMm.Count: > 0 } m => (m.HitsMm.Min(), m.HitsMm.Max()),
         MagnetSweep m => (Math.Min(m.FromMm, m.ToMm) + NearMm, Math.Max(m.FromMm, m.ToMm) - NearMm),
         _ => (0, 0),

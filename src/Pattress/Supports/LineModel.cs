@@ -10,18 +10,20 @@ internal sealed class LineModel
     private readonly LatticeKernel _timberKernel = new(), _steelKernel = new(), _dabKernel = new();
     private readonly RenewalKernel _renewal = new();
     private readonly FixedStuds _timberFixed = new(), _steelFixed = new();
-    private double[] _timber = [], _steel = [], _dab = [], _scratch = [];
+    private double[] _timber = [], _steel = [], _dab = [], _pair = [], _scratch = [];
     private double[] _timberDensity = [], _steelDensity = [], _dabDensity = [];
     private double[] _jitter = [1], _dabJitter = [1];
     private LinePriors _priors = LinePriors.Default;
     private LineScan _scan = new(1000, [], []);
     private int _length;
     private double _maxPitch;
+    private double? _otherWay;
+    private bool _masked;
 
     /// <summary>Nearer an end than this stands the end stud and no lattice place: one reading must not count for both, mm.</summary>
     private const double EndMm = 100;
 
-    private (double Length, double Step, LinePriors Priors, bool Ceiling, bool Dabs) _made;
+    private (double Length, double Step, LinePriors Priors, LineSetting Setting) _made;
 
     public IReadOnlyList<LineScenario> Scenarios { get; private set; } = [];
 
@@ -34,14 +36,16 @@ internal sealed class LineModel
 
     public ReadOnlySpan<double> Dabs => _dabDensity.AsSpan(0, _length);
 
-    public void Load(LineScan scan, LineRates rates, LinePriors priors, double step)
+    /// <param name="otherWay">Ceilings: log of P(readings) if the joists run the other way, where that is known.</param>
+    /// <param name="oneWay">Ceilings: the line is taken to run across the joists.</param>
+    public void Load(LineScan scan, LineRates rates, LinePriors priors, double step, double? otherWay = null, bool oneWay = false)
     {
-        (_scan, _priors) = (scan, priors);
+        (_scan, _priors, _otherWay) = (scan, priors, otherWay);
         _evidence.Load(scan, rates, priors, step);
         _length = _evidence.Timber.Length;
-        Prepare(scan.LengthMm, step, priors, scan.IsCeiling, _evidence.HintsAtDabs || priors.DabShare >= 0.5);
-        _timberFixed.Set(scan, priors, priors.TimberWidthMm, step);
-        _steelFixed.Set(scan, priors, priors.SteelWidthMm, step);
+        Prepare(scan.LengthMm, step, priors, new(scan.IsCeiling, scan.IsUp, oneWay, otherWay is not null, _evidence.HintsAtDabs || priors.DabShare >= 0.5));
+        _timberFixed.Set(scan, priors, priors.TimberWidthMm, step, pairs: true);
+        _steelFixed.Set(scan, priors, priors.SteelWidthMm, step, pairs: false);
     }
 
     /// <summary>
@@ -53,6 +57,8 @@ internal sealed class LineModel
         Copy(_evidence.Timber, ref _timber, mask, _priors.TimberWidthMm / 2);
         Copy(_evidence.Steel, ref _steel, mask, _priors.SteelWidthMm / 2);
         Copy(_evidence.Dab, ref _dab, null, 0);
+        Copy(_evidence.Pair, ref _pair, mask, _priors.TimberWidthMm);
+        _masked = mask is not null;
         LoadKernels(marginals);
         double most = double.NegativeInfinity, sum = 0;
         foreach (var s in Scenarios) most = Math.Max(most, s.Log = Log(s) + Math.Log(s.Prior));
@@ -64,12 +70,20 @@ internal sealed class LineModel
     /// <summary>Length of the loaded row in steps.</summary>
     public int Length => _length;
 
-    private void Prepare(double length, double step, LinePriors priors, bool ceiling, bool dabs)
+    /// <summary>Probability of a sort of model, after a run with marginals.</summary>
+    public double Posterior(LineSort sort)
     {
-        var want = (length, step, priors, ceiling, dabs);
+        double sum = 0;
+        foreach (var s in Scenarios) if (s.Sort == sort) sum += s.Posterior;
+        return sum;
+    }
+
+    private void Prepare(double length, double step, LinePriors priors, LineSetting setting)
+    {
+        var want = (length, step, priors, setting);
         if (want.Equals(_made)) return;
         _made = want;
-        var all = LineScenario.All(priors, ceiling, dabs);
+        var all = LineScenario.All(priors, setting);
         foreach (var s in all.Where(s => s.Sort is LineSort.Timber or LineSort.Steel && s.Pitch > 0))
             s.Phases = PhasePrior.Of(s.Pitch, length, step, priors);
         Scenarios = all;
@@ -94,7 +108,7 @@ internal sealed class LineModel
         _timberKernel.Load(_timber.AsSpan(0, _length), shape, _jitter, _maxPitch);
         if (Has(LineSort.Steel)) _steelKernel.Load(_steel.AsSpan(0, _length), shape, _jitter, _maxPitch);
         if (Has(LineSort.Dabs)) _dabKernel.Load(_dab.AsSpan(0, _length), new(0.95, 0.1, (int)(100 / step)), _dabJitter, _maxPitch);
-        if (_priors.RenewalShare > 0) _renewal.Run(_timber.AsSpan(0, _length), marginals);
+        if (HasRenewal()) _renewal.Run(_timber.AsSpan(0, _length), marginals);
     }
 
     private bool Has(LineSort sort)
@@ -103,13 +117,24 @@ internal sealed class LineModel
         return false;
     }
 
+    private bool HasRenewal()
+    {
+        foreach (var s in Scenarios) if (s is { Sort: LineSort.Timber, Pitch: 0 }) return true;
+        return false;
+    }
+
     private double Log(LineScenario s) => s.Sort switch
     {
-        LineSort.Timber => _timberFixed.LogFactor(_timber.AsSpan(0, _length)) + (s.Pitch > 0 ? Lattice(_timberKernel, s) : _renewal.LogEvidence),
-        LineSort.Steel => _steelFixed.LogFactor(_steel.AsSpan(0, _length)) + Lattice(_steelKernel, s),
+        LineSort.Timber => FixedTimber + (s.Pitch > 0 ? Lattice(_timberKernel, s) : _renewal.LogEvidence),
+        LineSort.Steel => _steelFixed.LogFactor(_steel.AsSpan(0, _length), []) + Lattice(_steelKernel, s),
         LineSort.Dabs => _evidence.LogDab + Lattice(_dabKernel, s),
-        _ => 0,
+        LineSort.Rows => FixedTimber,
+        LineSort.Battens => Lattice(_timberKernel, s),
+        LineSort.Along => _masked ? double.NegativeInfinity : _evidence.LogAlong,
+        _ => _otherWay is { } other ? other - _evidence.LogNone : 0,
     };
+
+    private double FixedTimber => _timberFixed.LogFactor(_timber.AsSpan(0, _length), _pair.AsSpan(0, _length));
 
     private double Lattice(LatticeKernel kernel, LineScenario s) => kernel.LogEvidence(s.Slot, s.Pitch / _evidence.Step, s.Phases);
 
@@ -130,13 +155,13 @@ internal sealed class LineModel
         foreach (var o in _scan.Openings) if (o.OnLine) Hide(o);
     }
 
-    private LatticeKernel Kernel(LineSort sort) => sort switch { LineSort.Timber => _timberKernel, LineSort.Steel => _steelKernel, _ => _dabKernel };
+    private LatticeKernel Kernel(LineSort sort) => sort switch { LineSort.Timber or LineSort.Battens => _timberKernel, LineSort.Steel => _steelKernel, _ => _dabKernel };
 
     private void Gather(LatticeKernel kernel, LineSort sort, ref double[] density)
     {
         var d = Vectors.Buffer(ref density, _length).AsSpan(0, _length);
         d.Clear();
-        if (Has(sort)) kernel.AddDensity(d, Vectors.Buffer(ref _scratch, _length));
+        if (Has(sort) || (sort == LineSort.Timber && Has(LineSort.Battens))) kernel.AddDensity(d, Vectors.Buffer(ref _scratch, _length));
         if (sort != LineSort.Timber) return;
         foreach (var s in Scenarios) if (s is { Sort: LineSort.Timber, Pitch: 0 }) _renewal.AddDensity(d, s.Posterior);
     }
@@ -144,9 +169,9 @@ internal sealed class LineModel
     private void AddFixed()
     {
         double timber = 0, steel = 0;
-        foreach (var s in Scenarios) (timber, steel) = (timber + (s.Sort == LineSort.Timber ? s.Posterior : 0), steel + (s.Sort == LineSort.Steel ? s.Posterior : 0));
-        _timberFixed.AddDensity(_timber.AsSpan(0, _length), _timberDensity.AsSpan(0, _length), timber);
-        if (steel > 0) _steelFixed.AddDensity(_steel.AsSpan(0, _length), _steelDensity.AsSpan(0, _length), steel);
+        foreach (var s in Scenarios) (timber, steel) = (timber + (s.Sort is LineSort.Timber or LineSort.Rows ? s.Posterior : 0), steel + (s.Sort == LineSort.Steel ? s.Posterior : 0));
+        _timberFixed.AddDensity(_timber.AsSpan(0, _length), _pair.AsSpan(0, _length), _timberDensity.AsSpan(0, _length), timber);
+        if (steel > 0) _steelFixed.AddDensity(_steel.AsSpan(0, _length), [], _steelDensity.AsSpan(0, _length), steel);
     }
 
     private void Hide(LineOpening o)

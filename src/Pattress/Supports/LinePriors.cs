@@ -62,6 +62,25 @@ public sealed record LinePriors
     /// <summary>Ceilings: chance that the line runs along the joists.</summary>
     public double ParallelShare { get; init; } = Value("parallel_share");
 
+    /// <summary>Chance that a line along the joists (or up a wall) lies on one all along.</summary>
+    public double AlongShare { get; init; } = Value("along_share");
+
+    /// <summary>Up the wall: chance of a row of noggins at mid height, its spread; where boards laid across join; of one more anywhere.</summary>
+    public double NogginMid { get; init; } = Value("noggin_mid");
+
+    public double NogginSdMm { get; init; } = Value("noggin_sd_mm");
+
+    public double NogginJoint { get; init; } = Value("noggin_joint");
+
+    public double NogginJointSdMm { get; init; } = Value("noggin_joint_sd_mm");
+
+    public double NogginAny { get; init; } = Value("noggin_any");
+
+    public double BoardWidthMm { get; init; } = Value("board_width_mm");
+
+    /// <summary>Up the wall: chance of battens across at a regular pitch instead.</summary>
+    public double BattenShare { get; init; } = Value("batten_share");
+
     public double GapSdMm { get; init; } = Value("gap_sd_mm");
 
     public double GapAnyShare { get; init; } = Value("gap_any_share");

@@ -65,6 +65,9 @@ public sealed record LineRates
 
     public double DetectorReachMm { get; init; } = Value("detector_reach_mm");
 
+    /// <summary>How much likelier a board joint is over a support than beside one.</summary>
+    public double JointRatio { get; init; } = Value("joint_ratio");
+
     /// <summary>No place is surer than this many to one.</summary>
     public double WeightMost { get; init; } = Value("weight_most");
 

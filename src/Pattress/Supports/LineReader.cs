@@ -8,7 +8,7 @@ public sealed class LineReader
 
     private readonly LineModel _model = new();
     private double[] _sums = [];
-    private LineReader? _coarse;
+    private LineReader? _coarse, _otherWay;
 
     /// <summary>Everything about the scan, the next check too.</summary>
     public SupportBelief Infer(LineScan scan, LineRates rates, LinePriors priors)
@@ -20,15 +20,28 @@ public sealed class LineReader
     /// <summary>The same without the next check, which costs a run per possible finding.</summary>
     public SupportBelief Read(LineScan scan, LineRates rates, LinePriors priors)
     {
-        _model.Load(scan, rates, priors, SupportModel.StepMm);
+        var other = scan.OtherWay is { } way ? (_otherWay ??= new()).OneWay(way, rates, priors) : null;
+        _model.Load(scan, rates, priors, SupportModel.StepMm, other?.LogEvidence);
+        return Believe(scan, rates, priors) with { OtherWay = other };
+    }
+
+    /// <summary>What is believed if the line runs across the joists.</summary>
+    private SupportBelief OneWay(LineScan scan, LineRates rates, LinePriors priors)
+    {
+        _model.Load(scan, rates, priors, SupportModel.StepMm, oneWay: true);
+        return Believe(scan, rates, priors);
+    }
+
+    private SupportBelief Believe(LineScan scan, LineRates rates, LinePriors priors)
+    {
         double log = _model.Run(null, marginals: true);
         double[] hit = Window(0, priors), usable = Window(priors.EdgeDistanceMm, priors), centre = Centres();
         var pitches = Pitches();
         var supports = SupportPeaks.Of(_model.Timber, _model.Steel, SupportModel.StepMm, priors);
-        double steel = Share(LineSort.Steel), dabs = Share(LineSort.Dabs), parallel = Share(LineSort.Parallel);
+        double steel = _model.Posterior(LineSort.Steel), dabs = _model.Posterior(LineSort.Dabs), along = _model.Posterior(LineSort.Along);
         var zones = scan.Zones.Select(z => Zone(z, hit, usable, log)).ToList();
-        return new(SupportModel.StepMm, centre, hit, usable, pitches, steel, dabs, parallel, supports, zones, null,
-            LineScanCheck.Contradictions(scan, priors), log + _model.Evidence.LogNone);
+        return new(SupportModel.StepMm, centre, hit, usable, pitches, steel, dabs, _model.Posterior(LineSort.Parallel), supports, zones, null,
+            LineScanCheck.Contradictions(scan, priors), log + _model.Evidence.LogNone) { AlongProbability = along };
     }
 
     /// <summary>The chance of meeting a support per step, and the log evidence; for search loops.</summary>
@@ -39,9 +52,25 @@ public sealed class LineReader
         return (log + _model.Evidence.LogNone, Window(0, priors));
     }
 
+    /// <summary>Readies a scan for <see cref="Try"/> on a grid of this step: log evidence, chances of meeting a support and of a hole clear of its edge.</summary>
+    internal (double Log, double[] Hit, double[] Usable) Begin(LineScan scan, LineRates rates, LinePriors priors, double step)
+    {
+        var (log, hit) = Hits(scan, rates, priors, step);
+        _model.Evidence.Keep();
+        return (log, hit, Window(priors.EdgeDistanceMm, priors));
+    }
+
+    /// <summary>What one more sweep or hole would make of the scan that was begun.</summary>
+    internal (double Log, double[] Hit, double[] Usable) Try(LineReading reading, LineRates rates, LinePriors priors)
+    {
+        _model.Evidence.Try(reading, rates, priors);
+        double log = _model.Run(null, marginals: true);
+        return (log + _model.Evidence.LogNone, Window(0, priors), Window(priors.EdgeDistanceMm, priors));
+    }
+
     internal double AllHit(LineScan scan, IReadOnlyList<double> atMm, LineRates rates, LinePriors priors)
     {
-        _model.Load(scan, rates, priors, SupportModel.StepMm);
+        _model.Load(scan, rates, priors, SupportModel.StepMm, scan.OtherWay is { } way ? (_otherWay ??= new()).OneWay(way, rates, priors).LogEvidence : null);
         double all = _model.Run(null, marginals: false), chance = 0;
         for (int set = 0; set < 1 << atMm.Count; set++)
             chance += (System.Numerics.BitOperations.PopCount((uint)set) % 2 == 0 ? 1 : -1) * Math.Exp(Without(atMm, set) - all);
@@ -74,10 +103,8 @@ public sealed class LineReader
         return best;
     }
 
-    private double Share(LineSort sort) => _model.Scenarios.Where(s => s.Sort == sort).Sum(s => s.Posterior);
-
     private List<PitchBelief> Pitches() =>
-        [.. _model.Scenarios.Where(s => s.Sort is LineSort.Timber or LineSort.Steel).GroupBy(s => s.Pitch)
+        [.. _model.Scenarios.Where(s => s.IsTimber || s.Sort == LineSort.Steel).GroupBy(s => s.Pitch)
             .Select(g => new PitchBelief(g.Key, g.Sum(s => s.Posterior))).OrderByDescending(p => p.Probability).ThenBy(p => p.Mm)];
 
     private double[] Centres()
@@ -93,6 +120,7 @@ public sealed class LineReader
         var sums = new double[_model.Length];
         AddWindow(_model.Timber, (p.TimberWidthMm / 2) - edge, sums);
         AddWindow(_model.Steel, (p.SteelWidthMm / 2) - edge, sums);
+        if (_model.Posterior(LineSort.Along) is var along and > 0) for (int i = 0; i < sums.Length; i++) sums[i] += along;
         for (int i = 0; i < sums.Length; i++) sums[i] = Math.Clamp(sums[i], 0, Surest);
         return sums;
     }

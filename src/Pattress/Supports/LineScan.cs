@@ -26,6 +26,9 @@ public sealed record ThinHole(string Id, double AtMm, HoleMet Met, double Height
 /// <summary>A stud detector held at one place.</summary>
 public sealed record DetectorSignal(string Id, double AtMm, bool Beeped, double HeightMm = 0) : LineReading(Id, HeightMm);
 
+/// <summary>A joint between boards, seen or felt: joints are made on supports.</summary>
+public sealed record BoardJoint(string Id, double AtMm, double HeightMm = 0) : LineReading(Id, HeightMm);
+
 /// <summary>A stretch of the line in which a support is wanted, mm.</summary>
 public sealed record Zone(double FromMm, double ToMm);
 
@@ -42,4 +45,13 @@ public sealed record LineScan(double LengthMm, IReadOnlyList<LineReading> Readin
 
     /// <summary>True for a ceiling: joists, whose direction is not known.</summary>
     public bool IsCeiling { get; init; }
+
+    /// <summary>True for a line up the wall: its supports are plates, noggins or battens across, or one stud all along.</summary>
+    public bool IsUp { get; init; }
+
+    /// <summary>
+    /// Ceilings: what was seen, along the other direction. With it the direction of the joists is inferred from both; without
+    /// it a line may simply run along them.
+    /// </summary>
+    public LineScan? OtherWay { get; init; }
 }

@@ -1,7 +1,20 @@
 namespace Pattress.Supports;
 
-/// <summary>What a support is, for the weights: half its width, and whether its screws stand in two lines.</summary>
-internal readonly record struct SupportKind(double HalfWidthMm, bool TwoLines);
+/// <summary>What a support is, for the weights: half its width, and where its screws stand.</summary>
+/// <param name="LineMm">Screw lines stand this far either side of the centre; 0: one line at the centre.</param>
+/// <param name="Finds">Chance that a sweep finds a line; <paramref name="SdMm"/> the line's spread.</param>
+/// <param name="IsSteel">It draws a magnet all along its height.</param>
+internal readonly record struct SupportKind(double HalfWidthMm, double LineMm, double Finds, double SdMm, bool IsSteel)
+{
+    public static SupportKind Timber(LinePriors p, LineRates r) => new(p.TimberWidthMm / 2, 0, r.MagnetFinds, r.MagnetSdMm, false);
+
+    public static SupportKind Steel(LinePriors p, LineRates r) => new(p.SteelWidthMm / 2, r.SteelLineMm, r.SteelLineFinds, r.SteelLineSdMm, true);
+
+    /// <summary>Two timbers nailed together, as beside an opening: what touches both is weighed once for the pair, not once for each.</summary>
+    public static SupportKind Pair(LinePriors p, LineRates r) => new(p.TimberWidthMm, p.TimberWidthMm / 2, r.MagnetFinds, r.MagnetSdMm, false);
+
+    public bool TwoLines => LineMm > 0;
+}
 
 /// <summary>
 /// Weights of all readings but taps: P(seen | support centred at c) / P(seen | none near), multiplied into the row of
@@ -17,9 +30,8 @@ internal static class PointWeights
         for (int i = First(from - reach, step); i <= Last(w, to + reach, step); i++)
         {
             double v = kind.TwoLines
-                ? Line(s, from, to, (i * step) - r.SteelLineMm, r.SteelLineFinds, r.SteelLineSdMm, r)
-                    * Line(s, from, to, (i * step) + r.SteelLineMm, r.SteelLineFinds, r.SteelLineSdMm, r)
-                : Line(s, from, to, i * step, r.MagnetFinds, r.MagnetSdMm, r);
+                ? Line(s, from, to, (i * step) - kind.LineMm, kind.Finds, kind.SdMm, r) * Line(s, from, to, (i * step) + kind.LineMm, kind.Finds, kind.SdMm, r)
+                : Line(s, from, to, i * step, kind.Finds, kind.SdMm, r);
             w[i] *= share == 1 ? v : Math.Pow(v, share);
         }
     }
@@ -48,10 +60,38 @@ internal static class PointWeights
     /// <summary>A sweep up the wall: Poisson counts, by the screw spacing over a timber support, all along a steel one.</summary>
     public static void Along(Span<double> w, double step, SweepAlong s, SupportKind kind, LineRates r)
     {
-        double none = Math.Max(0.02, r.MagnetFalsePerMm * s.LengthMm * 0.2), here = (kind.TwoLines ? 2 : 1) * r.MagnetFinds * s.LengthMm / r.ScrewSpacingMm;
+        double none = AlongNone(s, r), here = AlongHere(s, kind.TwoLines ? 2 : 1, r);
         double ratio = Math.Exp(none - here) * Math.Pow(here / none, Math.Min(s.Hits, 6));
         double reach = kind.TwoLines ? kind.HalfWidthMm : r.MagnetReachMm / 2;
         for (int i = First(s.AtMm - reach, step); i <= Last(w, s.AtMm + reach, step); i++) w[i] *= ratio;
+    }
+
+    /// <summary>Hits to be expected of a sweep up the wall beside any support.</summary>
+    private static double AlongNone(SweepAlong s, LineRates r) => Math.Max(0.02, r.MagnetFalsePerMm * s.LengthMm * 0.2);
+
+    private static double AlongHere(SweepAlong s, int lines, LineRates r) => lines * r.MagnetFinds * s.LengthMm / r.ScrewSpacingMm;
+
+    /// <summary>Log of P(reading | a support under the whole line) / P(reading | none near), for a line that runs along one.</summary>
+    public static double LogAlong(LineReading reading, LineRates r)
+    {
+        switch (reading)
+        {
+            case Tap t:
+                double on = t.Sound is TapSound.Solid or TapSound.Dull ? r.TapSolidOn / r.TapSolidOff : (1 - r.TapSolidOn) / (1 - r.TapSolidOff);
+                return Math.Log(on) * (t.Sound == TapSound.Dull ? r.TapDullWeight : 1);
+            case ThinHole h: return Math.Log(HoleOn(h.Met, r) / HoleOff(h.Met, r));
+            case DetectorSignal d: return Math.Log(d.Beeped ? r.DetectorOn / r.DetectorOff : (1 - r.DetectorOn) / (1 - r.DetectorOff));
+            case MagnetSweep m:
+                double rate = r.MagnetFinds / r.ScrewSpacingMm;
+                return (m.HitsMm.Count * Math.Log(rate / r.MagnetFalsePerMm)) - ((rate - r.MagnetFalsePerMm) * Math.Abs(m.ToMm - m.FromMm));
+            default: return 0;
+        }
+    }
+
+    /// <summary>Joints lie on supports.</summary>
+    public static void Joint(Span<double> w, double step, BoardJoint joint, SupportKind kind, LineRates r)
+    {
+        for (int i = First(joint.AtMm - kind.HalfWidthMm, step); i <= Last(w, joint.AtMm + kind.HalfWidthMm, step); i++) w[i] *= r.JointRatio;
     }
 
     public static void Detector(Span<double> w, double step, DetectorSignal s, LineRates r)
@@ -66,6 +106,7 @@ internal static class PointWeights
         MagnetSweep s => (s.HitsMm.Count * Math.Log(r.MagnetFalsePerMm)) - (r.MagnetFalsePerMm * Math.Abs(s.ToMm - s.FromMm)),
         ThinHole h => Math.Log(HoleOff(h.Met, r)),
         DetectorSignal d => Math.Log(d.Beeped ? r.DetectorOff : 1 - r.DetectorOff),
+        SweepAlong a => (Math.Min(a.Hits, 6) * Math.Log(AlongNone(a, r) / a.LengthMm)) - AlongNone(a, r),
         _ => 0,
     };
 
@@ -76,7 +117,7 @@ internal static class PointWeights
         return 1 - p + (finds * sum / r.MagnetFalsePerMm);
     }
 
-    private static double Reach(SupportKind kind, LineRates r) => kind.TwoLines ? r.SteelLineMm + r.MagnetReachMm : r.MagnetReachMm;
+    private static double Reach(SupportKind kind, LineRates r) => kind.LineMm + r.MagnetReachMm;
 
     private static int First(double from, double step) => Math.Max(0, (int)Math.Ceiling((from / step) - 1e-9));
 

@@ -36,11 +36,29 @@ public sealed record SupportBelief(
     IReadOnlyList<SupportFound> Supports, IReadOnlyList<ZoneBelief> Zones, LineCheck? Next,
     IReadOnlyList<LineContradiction> Contradictions, double LogEvidence)
 {
+    /// <summary>Chance that a support lies under the whole line: a joist that it runs along, or one stud up a wall.</summary>
+    public double AlongProbability { get; init; }
+
+    /// <summary>Ceilings with readings both ways: the belief along the other direction, if the joists run that way (<see cref="ParallelProbability"/>).</summary>
+    public SupportBelief? OtherWay { get; init; }
+
     /// <summary>Chance that a thin hole at this place meets a support; 0 off the wall.</summary>
     public double HitAt(double atMm) => At(Hit, atMm);
 
     /// <summary>The same, at least the edge distance inside the support's edge.</summary>
     public double UsableAt(double atMm) => At(Usable, atMm);
+
+    /// <summary>
+    /// Chance that a support is behind a hole, from everything but that hole itself, given that the wall has studs or joists at
+    /// all: what the hole then found may count anew. Never surer than the rows are.
+    /// </summary>
+    public double HitWithout(ThinHole hole, LineRates? rates = null)
+    {
+        var r = rates ?? LineRates.Default;
+        double p = Math.Clamp(HitAt(hole.AtMm) / Math.Max(0.02, 1 - DabProbability), 1e-6, 1 - 1e-6);
+        double odds = p / (1 - p) * PointWeights.HoleOff(hole.Met, r) / PointWeights.HoleOn(hole.Met, r);
+        return odds / (1 + odds);
+    }
 
     private double At(IReadOnlyList<double> row, double atMm)
     {

@@ -35,6 +35,8 @@ public static class LocateDocument
         Next(json, belief.Next);
         Number(json, "probability_steel", belief.SteelProbability);
         Number(json, "probability_dabs", belief.DabProbability);
+        if (belief.ParallelProbability > 0) Number(json, "probability_parallel", belief.ParallelProbability);
+        if (belief.AlongProbability > 0) Number(json, "probability_along", belief.AlongProbability);
         json.WriteObjects("contradictions", belief.Contradictions, Contradiction);
         json.WriteObjects("assumptions", [new Reason("assumed_rates")], Reason);
         json.WriteSome("readings", influences, Influence);

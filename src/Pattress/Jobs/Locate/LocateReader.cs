@@ -29,6 +29,7 @@ internal static class LocateReader
         {
             Openings = [.. e.ItemsOf("openings").Select(o => new LineOpening(Side(o, "from_mm", length, problems), Ends(o, length, problems), o.TextOr("on_line", "no") == "yes"))],
             IsCeiling = e.TextOr("kind", "wall") == "ceiling",
+            IsUp = e.TextOr("direction", "across") == "up" && e.TextOr("kind", "wall") == "wall",
         };
     }
 
@@ -42,6 +43,7 @@ internal static class LocateReader
             "tap" => new Tap(id, at, Sound(r.TextOf("sound")), height),
             "hole" => new ThinHole(id, at, Met(r.TextOf("met")), height),
             "detector" => new DetectorSignal(id, at, r.TextOf("found") == "yes", height),
+            "board_joint" => new BoardJoint(id, at, height),
             "magnet_along" => new SweepAlong(id, at, r.NumberOf("length_mm"), (int)r.NumberOf("hits"), height),
             _ => Sweep(id, r, at, Side(r, "to_mm", length, problems), height, problems),
         };

@@ -25,6 +25,7 @@ internal static class LocateShapes
                 Field.Required("hits", new IntegerShape(0, 200))),
             new Variant("hole", At(), Field.Required("met", new WordShape("support", "void", "dab", "masonry", "other"))),
             new Variant("detector", At(), Field.Required("found", YesNo)),
+            new Variant("board_joint", At()),
         ]);
 
     /// <summary>The whole document.</summary>
@@ -33,7 +34,8 @@ internal static class LocateShapes
         Field.Required("readings", new ListShape(Reading, 0, MostReadings)),
         Field.Optional("zones", new ListShape(new ObjectShape(Field.Required("from_mm", Place), Field.Required("to_mm", Place)), 0, MostZones), "Where a support is wanted."),
         Field.Optional("openings", new ListShape(new ObjectShape(Field.Required("from_mm", Place), Field.Required("to_mm", Place), Field.Optional("on_line", YesNo)), 0, MostOpenings)),
-        Field.Optional("kind", new WordShape("wall", "ceiling")));
+        Field.Optional("kind", new WordShape("wall", "ceiling")),
+        Field.Optional("direction", new WordShape("across", "up"), "Up a wall: its supports are plates, noggins and battens, or one stud all along."));
 
     private static Field At() => Field.Required("at_mm", Place, "From the left end.");
 }

@@ -32,7 +32,7 @@ public sealed record WallReport(Wall Wall, Reason Is, WallBelief Belief, Support
     {
         var belief = house.Of(wall.Id);
         var site = new CheckSite(hidden, wall.OldHoles.Count > 0 || wall.Readings.Any(r => r is { Withdrawn: false, Kind: "probe" or "hole" }), wall.Services.Any(s => s.IsElectrical));
-        return new(wall, Sentence(belief), belief, SupportModel.Infer(LineScans.Of(wall, [])), house.Zones(wall.Id),
+        return new(wall, Sentence(belief), belief, house.Line(wall.Id), house.Zones(wall.Id),
             Pattress.Walls.WallChecks.Next(belief, site), explain ? Changes(wall, house) : []);
     }
 

@@ -30,6 +30,7 @@ internal static class WallReportJson
         json.WriteObjects("families", Families(report.Belief), (j, f) => Named(j, "family", f.Family, f.Probability, says));
         json.WriteObjects("build_ups", [.. report.Belief.BuildUps.Where(b => b.Probability >= Least)], (j, b) => BuildUp(j, b, says));
         json.WriteObjects("supports", report.Line.Supports, Support);
+        if (report.Line.OtherWay is { } other) Turned(json, report.Line.ParallelProbability, other);
         json.WriteObjects("pitch", report.Line.Pitches, (j, p) => { Number(j, "mm", p.Mm); Number(j, "probability", p.Probability); });
         json.WriteObjects("zones", report.Zones, (j, z) => Zone(j, z, says));
         Next(json, report.Next, says);
@@ -38,6 +39,15 @@ internal static class WallReportJson
         json.WriteSome("readings", report.Readings, (j, r) => Reading(j, r, says));
         json.WriteObjects("cautions", [new Reason("wall_cables"), new Reason("wall_defers")], says.Write);
         json.WriteObjects("assumptions", [new Reason("assumed_rates")], says.Write);
+    }
+
+    /// <summary>Ceilings: joists that lie one above the other along y instead, and the chance that they do.</summary>
+    private static void Turned(Utf8JsonWriter json, double probability, SupportBelief other)
+    {
+        json.WriteStartObject("other_way");
+        Number(json, "probability", probability);
+        json.WriteObjects("supports", other.Supports, Support);
+        json.WriteEndObject();
     }
 
     private static List<(string Family, double Probability)> Families(WallBelief belief) =>

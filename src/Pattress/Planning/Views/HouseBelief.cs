@@ -1,4 +1,5 @@
 using Pattress.Jobs;
+using Pattress.Supports;
 using Pattress.Walls;
 
 namespace Pattress.Planning.Views;
@@ -12,6 +13,7 @@ public sealed class HouseBelief
     private readonly Dictionary<string, WallBelief> _walls = new(StringComparer.Ordinal);
     private readonly Dictionary<string, IReadOnlyList<ZoneOfWall>> _zones = new(StringComparer.Ordinal);
     private readonly IReadOnlyList<WallEvidence> _evidence;
+    private readonly Dictionary<string, SupportBelief> _lines;
 
     public HouseBelief(Job job) : this([.. job.Walls.Select(w => OneWall.Of(w, job.Settings))])
     {
@@ -22,7 +24,11 @@ public sealed class HouseBelief
         foreach (var belief in HouseModel.Infer([.. walls.Select(w => w.Evidence)], [.. walls.Select(w => w.Posterior)], WallRates.Default)) _walls[belief.WallId] = belief;
         foreach (var wall in walls) _zones[wall.Wall.Id] = wall.Zones;
         _evidence = [.. walls.Select(w => w.Evidence)];
+        _lines = walls.ToDictionary(w => w.Wall.Id, w => w.Line, StringComparer.Ordinal);
     }
+
+    /// <summary>Where the wall's supports are believed to be, if it has any.</summary>
+    public SupportBelief Line(string wall) => _lines[wall];
 
     /// <summary>What the wall is believed to be away from its zones, its contradictions and what the house moved.</summary>
     public WallBelief Of(string wall) => _walls[wall];
