@@ -33,12 +33,6 @@ internal static class SupportsTiming
         Time("policy, 10 checks x 3 outcomes x 12 walls", () => CheckPolicy.Next(prior, offers, decision));
     }
 
-    public static void Policy()
-    {
-        var (prior, offers, decision) = Ten();
-        Console.WriteLine(CheckPolicy.Next(prior, offers, decision));
-        Time("policy, 10 checks x 3 outcomes x 12 walls", () => CheckPolicy.Next(prior, offers, decision));
-    }
 
     private static void Lattice(LatticeKernel kernel, double[] w, double[] jitter, double[] density, double[] scratch)
     {

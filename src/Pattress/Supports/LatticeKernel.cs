@@ -23,7 +23,8 @@ internal sealed class LatticeKernel
     private LatticeShape _shape;
 
     /// <summary>Takes the weights of places 0..N and readies what all pitches share.</summary>
-    public void Load(ReadOnlySpan<double> weights, LatticeShape shape, double[] jitter, double maxPitch)
+    /// <param name="extras">Weights of an extra at each place, where they differ: an extra may be a pair; empty: the same.</param>
+    public void Load(ReadOnlySpan<double> weights, LatticeShape shape, double[] jitter, double maxPitch, ReadOnlySpan<double> extras = default)
     {
         (_n, _shape, _jitter, _reach) = (weights.Length - 1, shape, jitter, jitter.Length / 2);
         if (_mirrored.Length != jitter.Length) _mirrored = new double[jitter.Length];
@@ -32,7 +33,7 @@ internal sealed class LatticeKernel
         _pad = (2 * _maxPhases) + (2 * _reach) + 8;
         PadWeights(weights);
         Places();
-        Sums();
+        Sums(extras.IsEmpty ? weights : extras);
     }
 
     /// <summary>Phases of a pitch: 0 .. ceil(pitch) - 1.</summary>
@@ -78,7 +79,8 @@ internal sealed class LatticeKernel
     }
 
     /// <summary>Adds the gathered marginal density of stud centres to <paramref name="density"/> (0..N).</summary>
-    public void AddDensity(Span<double> density, Span<double> scratch)
+    /// <param name="extras">Takes what multiplies the weight of an extra at each place, to be added by the caller; empty: extras weigh as places do, and are added.</param>
+    public void AddDensity(Span<double> density, Span<double> scratch, Span<double> extras = default)
     {
         _hits.AsSpan(0, _pad + Edge).Clear();
         _hits.AsSpan(_pad + _n + 1 - Edge, _pad + Edge).Clear();
@@ -88,7 +90,9 @@ internal sealed class LatticeKernel
         for (int i = 0; i <= _n; i++)
         {
             extra += _steps[_pad + i];
-            density[i] += _weights[_pad + i] * (scratch[i] + Math.Max(0, extra));
+            double more = Math.Max(0, extra);
+            if (extras.IsEmpty) density[i] += _weights[_pad + i] * (scratch[i] + more);
+            else (density[i], extras[i]) = (density[i] + (_weights[_pad + i] * scratch[i]), more);
         }
     }
 
@@ -123,7 +127,7 @@ internal sealed class LatticeKernel
 
     private int Edge => Math.Min(_shape.EndSteps, (_n + 1) / 2);
 
-    private void Sums()
+    private void Sums(ReadOnlySpan<double> weights)
     {
         int length = _n + 1 + (2 * _pad);
         var sums = Vectors.Buffer(ref _sums, length + 1);
@@ -131,7 +135,7 @@ internal sealed class LatticeKernel
         for (int i = 0; i < length; i++)
         {
             sums[i] = sum;
-            sum += _weights[i];
+            sum += i >= _pad && i <= _pad + _n ? weights[i - _pad] : 1;
         }
         sums[length] = sum;
     }

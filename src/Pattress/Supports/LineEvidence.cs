@@ -29,7 +29,7 @@ internal sealed class LineEvidence
 
     public ReadOnlySpan<double> Dab => _dab.AsSpan(0, _length);
 
-    /// <summary>Weights of two timbers nailed together, centred at each place; all 1 where the wall has no opening.</summary>
+    /// <summary>Weights of two timbers nailed together, centred at each place.</summary>
     public ReadOnlySpan<double> Pair => _pair.AsSpan(0, _length);
 
     public void Load(LineScan scan, LineRates rates, LinePriors priors, double step)
@@ -44,9 +44,8 @@ internal sealed class LineEvidence
         LogNone = readings.Sum(r => PointWeights.LogNone(r, rates));
         LogDab = readings.Sum(r => DabEvidence.LogRatio(r, rates));
         HintsAtDabs = readings.Any(DabEvidence.Hints);
-        bool pairs = scan.Openings.Count > 0;
-        AddTaps(readings, rates, priors, pairs);
-        AddPoints(readings, rates, priors, pairs);
+        AddTaps(readings, rates, priors);
+        AddPoints(readings, rates, priors);
         Finish(scan, rates);
     }
 
@@ -81,7 +80,7 @@ internal sealed class LineEvidence
         return [.. readings.Where(r => seen.Add(r.Id)).OrderBy(r => r.Id, StringComparer.Ordinal)];
     }
 
-    private void AddTaps(List<LineReading> readings, LineRates rates, LinePriors priors, bool pairs)
+    private void AddTaps(List<LineReading> readings, LineRates rates, LinePriors priors)
     {
         LogAlong = 0;
         foreach (var line in TapLines.Of(readings.OfType<Tap>()))
@@ -93,11 +92,11 @@ internal sealed class LineEvidence
             _taps.Multiply(_timber.AsSpan(0, _length), Step, priors.TimberWidthMm / 2);
             _taps.Multiply(_steel.AsSpan(0, _length), Step, priors.SteelWidthMm / 2);
             _taps.Multiply(_dab.AsSpan(0, _length), Step, priors.DabWidthMm / 2);
-            if (pairs) _taps.Multiply(_pair.AsSpan(0, _length), Step, priors.TimberWidthMm);
+            _taps.Multiply(_pair.AsSpan(0, _length), Step, priors.TimberWidthMm);
         }
     }
 
-    private void AddPoints(List<LineReading> readings, LineRates rates, LinePriors priors, bool pairs)
+    private void AddPoints(List<LineReading> readings, LineRates rates, LinePriors priors)
     {
         var sweeps = readings.OfType<MagnetSweep>().ToList();
         foreach (var r in readings)
@@ -105,7 +104,7 @@ internal sealed class LineEvidence
             double share = r is MagnetSweep s ? TapLines.SweepShare(s, sweeps, rates) : 1;
             Add(r, _timber.AsSpan(0, _length), SupportKind.Timber(priors, rates), rates, share);
             Add(r, _steel.AsSpan(0, _length), SupportKind.Steel(priors, rates), rates, share);
-            if (pairs) Add(r, _pair.AsSpan(0, _length), SupportKind.Pair(priors, rates), rates, share);
+            Add(r, _pair.AsSpan(0, _length), SupportKind.Pair(priors, rates), rates, share);
             if (r is not Tap) LogAlong += PointWeights.LogAlong(r, rates) * share;
             if (r is ThinHole h) DabEvidence.Hole(_dab.AsSpan(0, _length), Step, h, priors.DabWidthMm / 2);
         }

@@ -10,7 +10,7 @@ internal sealed class LineModel
     private readonly LatticeKernel _timberKernel = new(), _steelKernel = new(), _dabKernel = new();
     private readonly RenewalKernel _renewal = new();
     private readonly FixedStuds _timberFixed = new(), _steelFixed = new();
-    private double[] _timber = [], _steel = [], _dab = [], _pair = [], _scratch = [];
+    private double[] _timber = [], _steel = [], _dab = [], _pair = [], _extra = [], _scratch = [];
     private double[] _timberDensity = [], _steelDensity = [], _dabDensity = [];
     private double[] _jitter = [1], _dabJitter = [1];
     private LinePriors _priors = LinePriors.Default;
@@ -105,10 +105,19 @@ internal sealed class LineModel
     {
         double step = _evidence.Step;
         LatticeShape shape = new(_priors.Presence, _priors.ExtraPerBay, (int)Math.Round(_priors.ExtraClearMm / step), _scan.IsCeiling ? 0 : (int)(EndMm / step));
-        _timberKernel.Load(_timber.AsSpan(0, _length), shape, _jitter, _maxPitch);
+        _timberKernel.Load(_timber.AsSpan(0, _length), shape, _jitter, _maxPitch, Extras());
         if (Has(LineSort.Steel)) _steelKernel.Load(_steel.AsSpan(0, _length), shape, _jitter, _maxPitch);
         if (Has(LineSort.Dabs)) _dabKernel.Load(_dab.AsSpan(0, _length), new(0.95, 0.1, (int)(100 / step)), _dabJitter, _maxPitch);
         if (HasRenewal()) _renewal.Run(_timber.AsSpan(0, _length), marginals);
+    }
+
+    /// <summary>Weights of an extra: one timber, or two nailed together as beside an opening.</summary>
+    private ReadOnlySpan<double> Extras()
+    {
+        var extra = Vectors.Buffer(ref _extra, _length).AsSpan(0, _length);
+        double pair = _priors.TrimmerDoubled;
+        for (int i = 0; i < extra.Length; i++) extra[i] = ((1 - pair) * _timber[i]) + (pair * _pair[i]);
+        return extra;
     }
 
     private bool Has(LineSort sort)
@@ -161,9 +170,27 @@ internal sealed class LineModel
     {
         var d = Vectors.Buffer(ref density, _length).AsSpan(0, _length);
         d.Clear();
-        if (Has(sort) || (sort == LineSort.Timber && Has(LineSort.Battens))) kernel.AddDensity(d, Vectors.Buffer(ref _scratch, _length));
+        if (sort == LineSort.Timber) AddTimbers(d);
+        else if (Has(sort)) kernel.AddDensity(d, Vectors.Buffer(ref _scratch, _length));
         if (sort != LineSort.Timber) return;
         foreach (var s in Scenarios) if (s is { Sort: LineSort.Timber, Pitch: 0 }) _renewal.AddDensity(d, s.Posterior);
+    }
+
+    /// <summary>The lattice's own places, and its extras: the timbers of a pair stand half a width either side of its middle.</summary>
+    private void AddTimbers(Span<double> density)
+    {
+        if (!Has(LineSort.Timber) && !Has(LineSort.Battens)) return;
+        var extra = _extra.AsSpan(0, _length);
+        _timberKernel.AddDensity(density, Vectors.Buffer(ref _scratch, _length), extra);
+        double pair = _priors.TrimmerDoubled;
+        int half = (int)Math.Round(_priors.TimberWidthMm / 2 / _evidence.Step);
+        for (int i = 0; i < extra.Length; i++)
+        {
+            density[i] += extra[i] * (1 - pair) * _timber[i];
+            double both = extra[i] * pair * _pair[i];
+            if (i - half >= 0) density[i - half] += both;
+            if (i + half < density.Length) density[i + half] += both;
+        }
     }
 
     private void AddFixed()

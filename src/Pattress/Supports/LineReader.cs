@@ -68,6 +68,14 @@ public sealed class LineReader
         return (log + _model.Evidence.LogNone, Window(0, priors), Window(priors.EdgeDistanceMm, priors));
     }
 
+    /// <summary>Supports to be expected with their centre on a stretch, after the last run.</summary>
+    internal double Supports(double fromMm, double toMm)
+    {
+        double sum = 0, step = _model.Evidence.Step;
+        for (int i = Math.Max(0, (int)Math.Ceiling(fromMm / step)); i < _model.Length && i * step <= toMm; i++) sum += _model.Timber[i] + _model.Steel[i];
+        return sum;
+    }
+
     internal double AllHit(LineScan scan, IReadOnlyList<double> atMm, LineRates rates, LinePriors priors)
     {
         _model.Load(scan, rates, priors, SupportModel.StepMm, scan.OtherWay is { } way ? (_otherWay ??= new()).OneWay(way, rates, priors).LogEvidence : null);

@@ -18,10 +18,13 @@ internal static class SweepSearch
     /// <summary>Half the length of a sweep, mm; grid of the search; parts in which a hit is told apart.</summary>
     public const double HalfMm = 70, Step = 4;
 
-    private const int Parts = 5, MostPlaces = 6;
+    private const int Parts = 5;
 
-    /// <summary>Places closer than this are one, mm.</summary>
-    private const double ApartMm = 30;
+    /// <summary>Middles that are tried lie this far apart, mm.</summary>
+    private const double ApartMm = 40;
+
+    /// <summary>A sweep over a stretch that holds fewer supports than this is not tried: it would find nothing and tell nothing.</summary>
+    private const double LeastSupports = 0.08;
 
     /// <summary>The best sweep for a zone.</summary>
     public static SweepOffer Best(LineReader reader, LineScan scan, double fromMm, double toMm, LineRates rates, LinePriors priors)
@@ -29,7 +32,8 @@ internal static class SweepSearch
         var (log, hit, usable) = reader.Begin(scan with { Zones = [] }, rates, priors, Step);
         double now = Most(usable, fromMm, toMm);
         SweepOffer best = new(0, 0, now, double.NegativeInfinity, 0);
-        foreach (double at in Places(hit, fromMm, toMm))
+        double[] middles = [.. Places(hit, fromMm, toMm).Where(at => reader.Supports(at - HalfMm, at + HalfMm) >= LeastSupports)];
+        foreach (double at in middles)
         {
             double from = Math.Max(0, at - HalfMm), to = Math.Min(scan.LengthMm, at + HalfMm);
             var (after, afterHit) = After(reader, from, to, fromMm, toMm, rates, priors, log);
@@ -50,18 +54,13 @@ internal static class SweepSearch
         return (clear / total, met / total);
     }
 
-    /// <summary>Middles worth trying: the likeliest places of the zone, and between two of them that one sweep covers.</summary>
-    private static List<double> Places(double[] hit, double fromMm, double toMm)
+    /// <summary>Middles worth trying: the likeliest place, and the zone from end to end.</summary>
+    private static IEnumerable<double> Places(double[] hit, double fromMm, double toMm)
     {
-        int from = Index(hit, fromMm, up: true), to = Index(hit, toMm, up: false);
-        List<double> peaks = [];
-        foreach (int i in Enumerable.Range(from, Math.Max(1, to - from + 1)).OrderByDescending(i => hit[i]).ThenBy(i => i))
-        {
-            if (peaks.All(p => Math.Abs(p - (i * Step)) >= ApartMm)) peaks.Add(i * Step);
-            if (peaks.Count == MostPlaces) break;
-        }
-        var between = from a in peaks from b in peaks where b > a && b - a < 2 * HalfMm - 40 && b - a > 2 * ApartMm select (a + b) / 2;
-        return [.. peaks, .. between.Take(MostPlaces)];
+        int best = Index(hit, fromMm, up: true), to = Index(hit, toMm, up: false);
+        for (int i = best + 1; i <= to; i++) if (hit[i] > hit[best]) best = i;
+        yield return best * Step;
+        for (double x = fromMm; x <= toMm; x += ApartMm) yield return x;
     }
 
     private static double Most(double[] row, double fromMm, double toMm)

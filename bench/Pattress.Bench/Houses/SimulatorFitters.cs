@@ -9,7 +9,10 @@ internal sealed record ZoneResult(bool FirstHit, bool FirstUsable, int Holes, in
 /// <summary>Fitters by hand, and the one with the posterior. Taps each 40 mm over the zone, at most two sweeps of 140 mm.</summary>
 internal static class SimulatorFitters
 {
-    public const double TapStep = 40, SweepHalf = 70, SureEnough = 0.9;
+    public const double TapStep = 40, SweepHalf = 70, SureEnough = 0.97;
+
+    /// <summary>A sweep expected to bring less than this is not done.</summary>
+    private const double LeastGain = 0.01;
 
     private const int MostHoles = 20;
 
@@ -22,7 +25,7 @@ internal static class SimulatorFitters
     }
 
     /// <summary>Taps, drills the middle of the longest run of solid taps, then beside it to both sides.</summary>
-    public static ZoneResult TapMiddle(SimulatorWall wall, Zone zone, List<LineReading> taps) => Drill(wall, zone, Middle(taps, zone), taps.Count, 0);
+    public static ZoneResult TapMiddle(SimulatorWall wall, Zone zone, List<LineReading> taps) => Drill(wall, zone, Runs(taps, zone)[0], taps.Count, 0);
 
     /// <summary>Taps, draws the magnet over the middle of the longest run (and of the next), drills where it was drawn.</summary>
     public static ZoneResult TapMagnet(SimulatorWall wall, Zone zone, List<LineReading> taps)
@@ -31,7 +34,7 @@ internal static class SimulatorFitters
         for (int i = 0; i < Math.Min(2, runs.Count); i++)
             if (wall.Sweep(runs[i] - SweepHalf, runs[i] + SweepHalf) is { Count: > 0 } hits)
                 return Drill(wall, zone, Math.Clamp(hits.MinBy(h => Math.Abs(h - runs[i])), zone.FromMm, zone.ToMm), taps.Count, i + 1);
-        return Drill(wall, zone, Middle(taps, zone), taps.Count, 2);
+        return Drill(wall, zone, runs[0], taps.Count, 2);
     }
 
     /// <summary>Finds two studs by tap and magnet in and beside the zone, steps their pitch to the zone's middle.</summary>
@@ -44,19 +47,33 @@ internal static class SimulatorFitters
         return Drill(wall, zone, Math.Clamp(at, zone.FromMm, zone.ToMm), taps.Count, 2);
     }
 
-    /// <summary>The posterior: sweeps where it is likeliest, drills the best place, learns from every hole. All zones' readings count.</summary>
-    public static ZoneResult Posterior(SimulatorWall wall, int zone, IReadOnlyList<Zone> zones, List<LineReading> seen, LineReader reader, LineRates rates, LinePriors priors)
+    /// <summary>Sweeps where it is expected to bring most, as the library's next check does; the readings are added to.</summary>
+    public static ZoneBelief Sweeps(SimulatorWall wall, int zone, LineScan scan, List<LineReading> seen, LineReader reader, LineRates rates, LinePriors priors)
     {
-        int sweeps = 0, holes = 0, taps = seen.Count(r => r is Tap);
-        var scan = new LineScan(wall.Length, seen, [zones[zone]]);
         var z = reader.Read(scan, rates, priors).Zones[0];
-        for (; sweeps < 2 && z.BestUsableProbability < SureEnough; sweeps++)
+        for (int k = 0; k < 2 && z.BestUsableProbability < SureEnough; k++)
         {
-            double from = Math.Max(0, z.BestMm - SweepHalf), to = Math.Min(wall.Length, z.BestMm + SweepHalf);
-            seen.Add(new MagnetSweep($"m{zone}-{sweeps}", from, to, wall.Sweep(from, to)));
+            var sweep = SweepSearch.Best(reader, scan, z.FromMm, z.ToMm, rates, priors);
+            if (sweep.After - sweep.Before < LeastGain) break;
+            seen.Add(new MagnetSweep($"m{zone}-{k}", sweep.FromMm, sweep.ToMm, wall.Sweep(sweep.FromMm, sweep.ToMm)));
             z = reader.Read(scan, rates, priors).Zones[0];
         }
-        // A fitter plans on usable: the place that is likeliest to be clear of the edge.
+        return z;
+    }
+
+    /// <summary>The posterior: sweeps, drills where the hole is likeliest to be usable, learns from every hole. All zones' readings count.</summary>
+    public static ZoneResult Posterior(SimulatorWall wall, int zone, IReadOnlyList<Zone> zones, List<LineReading> seen, LineReader reader, LineRates rates, LinePriors priors)
+    {
+        int taps = seen.Count(r => r is Tap);
+        var scan = new LineScan(wall.Length, seen, [zones[zone]]);
+        var z = Sweeps(wall, zone, scan, seen, reader, rates, priors);
+        return Drill(wall, zone, scan, seen, z, taps, reader, rates, priors);
+    }
+
+    /// <summary>Drills where the hole is likeliest to be usable, then where a support is likeliest to be met.</summary>
+    public static ZoneResult Drill(SimulatorWall wall, int zone, LineScan scan, List<LineReading> seen, ZoneBelief z, int taps, LineReader reader, LineRates rates, LinePriors priors)
+    {
+        int sweeps = seen.Count(r => r is MagnetSweep && r.Id.StartsWith($"m{zone}-", StringComparison.Ordinal)), holes = 0;
         double first = z.BestUsableMm, predicted = reader.Read(scan, rates, priors).HitAt(first);
         bool hit = false;
         for (; !hit && holes < MostHoles; holes++)
@@ -78,8 +95,6 @@ internal static class SimulatorFitters
             else runs.Add((t.AtMm, t.AtMm));
         return runs.Count == 0 ? [(zone.FromMm + zone.ToMm) / 2] : [.. runs.OrderByDescending(r => r.To - r.From).Select(r => (r.From + r.To) / 2)];
     }
-
-    private static double Middle(List<LineReading> taps, Zone zone) => Runs(taps, zone)[0];
 
     private static ZoneResult Drill(SimulatorWall wall, Zone zone, double first, int taps, int sweeps)
     {
