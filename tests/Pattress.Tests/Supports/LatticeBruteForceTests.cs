@@ -5,13 +5,31 @@ namespace Pattress.Tests.Supports;
 /// <summary>Every configuration of small random walls written out one by one, against the kernels: to 1e-12.</summary>
 public class LatticeBruteForceTests
 {
-    private sealed record Small(int N, double[] W, int[] Pitches, double[] Jitter, LatticeShape Shape);
+    private sealed record Small(int N, double[] W, int[] Pitches, double[] Jitter, LatticeShape Shape)
+    {
+        /// <summary>Weights of extras, where they differ.</summary>
+        public double[] Extras { get; init; } = [];
+
+        public double Extra(int place) => Extras.Length > 0 ? Extras[place] : W[place];
+    }
 
     [Fact]
     public void Two_hundred_random_walls_by_enumeration()
     {
         var random = new Random(20240607);
         for (int wall = 0; wall < 200; wall++) Check(Make(random));
+    }
+
+    [Fact]
+    public void Extras_that_weigh_otherwise_by_enumeration()
+    {
+        var random = new Random(20240609);
+        for (int wall = 0; wall < 60; wall++)
+        {
+            var s = Make(random);
+            double[] x = [.. s.W.Select(_ => Math.Exp((random.NextDouble() * 4) - 2))];
+            Check(s with { Extras = x });
+        }
     }
 
     [Fact]
@@ -61,7 +79,7 @@ public class LatticeBruteForceTests
     private static void Check(Small s)
     {
         var kernel = new LatticeKernel();
-        kernel.Load(s.W, s.Shape, s.Jitter, s.Pitches.Max());
+        kernel.Load(s.W, s.Shape, s.Jitter, s.Pitches.Max(), s.Extras);
         double[][] expected = [.. s.Pitches.Select(_ => new double[s.N + 1])];
         double[] z = [.. s.Pitches.Select((p, i) => Enumerable.Range(0, p).Sum(phase => Enumerate(s, p, phase, expected[i]) / p))];
         double[] density = new double[s.N + 1], scratch = new double[s.N + 1];
@@ -71,7 +89,9 @@ public class LatticeBruteForceTests
             Assert.Equal(Math.Log(z[i]), kernel.LogEvidence(i, s.Pitches[i], []), 1e-12);
             kernel.Gather(i, s.Pitches[i], z[i] / z.Sum());
         }
-        kernel.AddDensity(density, scratch);
+        double[] extras = new double[s.Extras.Length];
+        kernel.AddDensity(density, scratch, extras);
+        for (int c = 0; c < extras.Length; c++) density[c] += extras[c] * s.Extras[c];
         for (int c = 0; c <= s.N; c++) Assert.Equal(z.Select((_, i) => expected[i][c] / s.Pitches[i]).Sum() / z.Sum(), density[c], 1e-12);
     }
 
@@ -81,15 +101,16 @@ public class LatticeBruteForceTests
         List<List<(double P, int Place)>> choices = [];
         for (int place = phase; place <= s.N; place += pitch)
             choices.Add([(1 - s.Shape.Presence, -1), .. s.Jitter.Select((j, t) => (s.Shape.Presence * j, place + t - 1))]);
+        int lattice = choices.Count;
         for (int from = phase - pitch; from <= s.N; from += pitch)
         {
             int count = pitch - (2 * s.Shape.ClearSteps) + 1;
             choices.Add([(1 - s.Shape.ExtraPerBay, -1), .. Enumerable.Range(0, count).Select(i => (s.Shape.ExtraPerBay / count, from + s.Shape.ClearSteps + i))]);
         }
-        return Walk(s, choices, 0, 1, at, []);
+        return Walk(s, choices, 0, 1, at, [], lattice);
     }
 
-    private static double Walk(Small s, List<List<(double P, int Place)>> choices, int i, double weight, double[] at, List<int> places)
+    private static double Walk(Small s, List<List<(double P, int Place)>> choices, int i, double weight, double[] at, List<int> places, int lattice)
     {
         if (i == choices.Count)
         {
@@ -101,7 +122,7 @@ public class LatticeBruteForceTests
         {
             bool inside = place >= 0 && place <= s.N;
             if (inside) places.Add(place);
-            z += Walk(s, choices, i + 1, weight * p * (inside ? s.W[place] : 1), at, places);
+            z += Walk(s, choices, i + 1, weight * p * (inside ? i < lattice ? s.W[place] : s.Extra(place) : 1), at, places, lattice);
             if (inside) places.RemoveAt(places.Count - 1);
         }
         return z;

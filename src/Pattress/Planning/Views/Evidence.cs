@@ -9,7 +9,7 @@ public static class Evidence
 {
     /// <param name="line">What is believed of its supports: how likely one is behind a hole counts when it is read.</param>
     public static WallEvidence Of(Wall wall, Settings settings, SupportBelief line) =>
-        new(wall.Id, wall.Kind, [.. wall.Readings.Where(r => !r.Withdrawn).Select(r => Reading(r, line)).OfType<WallReading>()])
+        new(wall.Id, wall.Kind, [.. wall.Readings.Where(r => !r.Withdrawn).Select(r => Reading(r, wall, line)).OfType<WallReading>()])
         {
             Face = wall.Condition.Coating,
             YearBuilt = settings.YearBuilt,
@@ -20,14 +20,14 @@ public static class Evidence
             Parts = [.. wall.Zones.Select(z => new WallPart(z.Id, z.Kind, z.Area.X, z.Area.Y, z.Area.Width, z.Area.Height))],
         };
 
-    private static WallReading? Reading(Reading r, SupportBelief line)
+    private static WallReading? Reading(Reading r, Wall wall, SupportBelief line)
     {
         var (x, y) = r.At is { } at ? (at.X, at.Y) : (0, 0);
         return r.Kind switch
         {
             "tap" => new TapHeard(r.Id, x, y, r.Sound!),
             "magnet" => Sweep(r),
-            "probe" or "hole" => Hole(r, x, y, line),
+            "probe" or "hole" => Hole(r, x, y, wall, line),
             "hooked_wire" => new HookedWire(r.Id, x, y, r.ThicknessMm!.Value),
             "stiff_wire" => new StiffWire(r.Id, x, y, r.VoidMm!.Value),
             "detector" => new WordReading(r.Id, x, y, "detector", r.Signal!),
@@ -39,13 +39,13 @@ public static class Evidence
         };
     }
 
-    private static HoleFelt Hole(Reading r, double x, double y, SupportBelief line) => new(r.Id, x, y)
+    private static HoleFelt Hole(Reading r, double x, double y, Wall wall, SupportBelief line) => new(r.Id, x, y)
     {
         Met = r.Met,
         SolidAtMm = r.SolidAtMm,
         RanToMm = r.SolidAtMm is null ? r.DepthMm : null,
         Swarf = r.Swarf,
-        OnSupport = LineScans.HoleOf(r) is { } hole ? line.HitWithout(hole) : null,
+        OnSupport = LineScans.HoleOf(wall, r) is { } hole ? line.HitWithout(hole) : null,
     };
 
     private static MagnetDrawn Sweep(Reading r)

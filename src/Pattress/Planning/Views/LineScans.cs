@@ -7,26 +7,19 @@ namespace Pattress.Planning.Views;
 public static class LineScans
 {
     public static LineScan Of(Wall wall, IReadOnlyList<Zone> zones) =>
-<<<<<<< HEAD
-        new(wall.WidthMm, [.. wall.Readings.Where(r => !r.Withdrawn && !InAnother(wall, r)).Select(Line).OfType<LineReading>()], zones)
-=======
         new(wall.WidthMm, All(wall, Same), zones)
->>>>>>> 2f3d784 (Lines up a wall, ceilings either way, pairs of timbers beside openings, the sweep that brings most; the policy in a tenth of the time)
         {
             IsCeiling = wall.Kind == "ceiling",
             OtherWay = wall.Kind == "ceiling" ? new(wall.HeightMm, All(wall, Turned), []) { IsCeiling = true } : null,
             Openings = [.. wall.Openings.Select(o => new LineOpening(o.Area.X, o.Area.Right, false))],
         };
 
-<<<<<<< HEAD
     /// <summary>A hole or tap in a noggin, a lintel or a boxing says nothing of the supports beside it; the wall's own kinds of part do.</summary>
     private static bool InAnother(Wall wall, Reading r) =>
         r.At is { } at && wall.Zones.Any(z => z.Kind is not ("chimney_breast" or "board_joint") && z.Area.Contains(at));
 
-    private static LineReading? Line(Reading r) => r.Kind switch
-=======
     private static IReadOnlyList<LineReading> All(Wall wall, Func<Point, Point> seen) =>
-        [.. wall.Readings.Where(r => !r.Withdrawn).Select(r => Line(r, seen)).OfType<LineReading>()];
+        [.. wall.Readings.Where(r => !r.Withdrawn && !InAnother(wall, r)).Select(r => Line(r, seen)).OfType<LineReading>()];
 
     private static Point Same(Point p) => p;
 
@@ -34,7 +27,6 @@ public static class LineScans
     private static Point Turned(Point p) => new(p.Y, p.X);
 
     private static LineReading? Line(Reading r, Func<Point, Point> seen) => r.Kind switch
->>>>>>> 2f3d784 (Lines up a wall, ceilings either way, pairs of timbers beside openings, the sweep that brings most; the policy in a tenth of the time)
     {
         "tap" => new Tap(r.Id, seen(r.At!.Value).X, Sound(r.Sound), seen(r.At.Value).Y),
         "magnet" => Sweep(r, seen),
@@ -43,8 +35,8 @@ public static class LineScans
         _ => null,
     };
 
-    /// <summary>A probe or hole as the line has it; null where it was not noted what it met.</summary>
-    internal static ThinHole? HoleOf(Reading r) => HoleOf(r, Same);
+    /// <summary>A probe or hole as the line has it; null where it was not noted what it met, or where it is not of the line.</summary>
+    internal static ThinHole? HoleOf(Wall wall, Reading r) => InAnother(wall, r) ? null : HoleOf(r, Same);
 
     private static ThinHole? HoleOf(Reading r, Func<Point, Point> seen) =>
         r.Met is null ? null : new ThinHole(r.Id, seen(r.At!.Value).X, Met(r.Met), seen(r.At.Value).Y);

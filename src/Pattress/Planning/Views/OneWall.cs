@@ -12,8 +12,9 @@ internal sealed record OneWall(Wall Wall, WallPosterior Posterior, WallEvidence 
 {
     public static OneWall Of(Wall wall, Settings settings)
     {
-        var evidence = Views.Evidence.Of(wall, settings);
+        var line = SupportModel.Infer(LineScans.Of(wall, []));
+        var evidence = Views.Evidence.Of(wall, settings, line);
         var plain = HouseBelief.Plain(evidence);
-        return new(wall, new(plain, WallRates.Default), plain, HouseBelief.DrawnFirst(wall, WallModel.InferZones(evidence).Zones), SupportModel.Infer(LineScans.Of(wall, [])));
+        return new(wall, new(plain, WallRates.Default), plain, HouseBelief.DrawnFirst(wall, WallModel.InferZones(evidence).Zones), line);
     }
 }
