@@ -5,10 +5,12 @@ namespace Pattress.Apps.Tests;
 /// <summary>Each command of the tutorial runs, and prints the lines that the tutorial shows below it.</summary>
 public class TutorialTests
 {
-    [Fact]
-    public async Task Every_command_prints_what_the_tutorial_shows()
+    [Theory]
+    [InlineData("tutorial.md")]
+    [InlineData("reading-a-wall.md")]
+    public async Task Every_command_prints_what_the_tutorial_shows(string page)
     {
-        var examples = Examples().ToList();
+        var examples = Examples(page).ToList();
         Assert.True(examples.Count >= 3, "the tutorial's commands were not found");
         foreach (var (command, shown) in examples) await Holds(command, shown);
     }
@@ -23,8 +25,8 @@ public class TutorialTests
     private static string InSamples(string word) => word.StartsWith("samples/", StringComparison.Ordinal) ? Path.Combine(Samples.Root, word) : word;
 
     /// <summary>Blocks that begin with a command; what follows in the block is its output, with ... for what is left out.</summary>
-    private static IEnumerable<(string Command, IReadOnlyList<string> Shown)> Examples() =>
-        File.ReadAllText(Path.Combine(Samples.Root, "docs", "tutorial.md")).Split("```").Where((_, i) => i % 2 == 1)
+    private static IEnumerable<(string Command, IReadOnlyList<string> Shown)> Examples(string page) =>
+        File.ReadAllText(Path.Combine(Samples.Root, "docs", page)).Split("```").Where((_, i) => i % 2 == 1)
             .Select(block => block.Split('\n').Skip(1).ToList()).Where(b => b.Count > 0 && b[0].StartsWith("$ ./pattress ", StringComparison.Ordinal))
             .Select(b => (b[0][2..], (IReadOnlyList<string>)[.. b.Skip(1).Where(l => l.Length > 0)]));
 }

@@ -65,9 +65,10 @@ internal sealed class ReadWall
         bool on = Is.Support != "none" && _random.NextDouble() < Is.SupportShare;
         string really = on ? Is.SupportMaterial : Is.InsulationMm > 0 && _random.NextDouble() < 0.5 ? "foam" : Is.Family == "lath" && _random.NextDouble() < 0.7 ? "laths" : Is.HasBase ? Is.Base : "void";
         string met = Pick(["support", "void", "dab", "masonry", "foam", "metal", "laths"], f => Likelihoods.Hole("met", f, really));
+        string swarf = Pick(["white", "wood", "red", "grey", "grey_white", "foam", "bright", "black"], f => Likelihoods.Hole("swarf", f, really));
         double solid = on ? _front : _front + _room;
         bool felt = Is.HasVoid ? on || Is.HasBase : _random.NextDouble() < WallRates.Default.MasonryDepthTold;
-        Add(new HoleFelt(Id(), X(), 1500) { Met = met, SolidAtMm = felt && (on || Is.HasBase) ? solid + (2 * Gauss()) : null });
+        Add(new HoleFelt(Id(), X(), 1500) { Met = met, Swarf = swarf, SolidAtMm = felt && (on || Is.HasBase) ? solid + (2 * Gauss()) : null });
     }
 
     private double PerMetre()

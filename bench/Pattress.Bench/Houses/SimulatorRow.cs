@@ -22,7 +22,7 @@ internal sealed record SimulatorRow(string Scenario, string Fitter, int Wall, bo
 
     public static SimulatorRow Parse(string line)
     {
-        string[] p = line.Split(',');
+        string[] all = line.Split(','), p = [all[0], string.Join(',', all[1..^9]), .. all[^9..]];
         double N(int i) => double.Parse(p[i], CultureInfo.InvariantCulture);
         return new(p[0], p[1], (int)N(2), p[3] == "1", p[4] == "1", (int)N(5), (int)N(6), (int)N(7), N(8), N(9), N(10));
     }

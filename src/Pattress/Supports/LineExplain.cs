@@ -34,12 +34,12 @@ internal static class LineExplain
     private const double NearMm = 60;
 
     /// <summary>What each reading moved where it was taken: at the surest support near it, or at its own place where none is near.</summary>
-    public static IReadOnlyList<LineInfluence> Near(LineScan scan, LineRates rates, LinePriors priors)
+    public static IReadOnlyList<LineInfluence> Near(LineScan scan, LineRates rates, LinePriors priors, IReadOnlyCollection<string>? only)
     {
         var reader = new LineReader();
         var bare = scan with { Zones = [] };
         var all = reader.Read(bare, rates, priors);
-        return [.. scan.Readings.Take(Most).Select(r => (Reading: r, At: Place(r, all)))
+        return [.. scan.Readings.Where(r => only is null || only.Contains(r.Id)).Take(Most).Select(r => (Reading: r, At: Place(r, all)))
             .Select(p => Without(reader, bare, p.Reading, rates, priors, [p.At], LogOdds(all.HitAt(p.At))))
             .OrderByDescending(i => Math.Abs(i.LogOdds)).ThenBy(i => i.Reading, StringComparer.Ordinal)];
     }

@@ -36,7 +36,7 @@ internal sealed class LineModel
 
     public ReadOnlySpan<double> Dabs => _dabDensity.AsSpan(0, _length);
 
-    /// <param name="otherWay">Ceilings: log of P(readings) if the joists run the other way, where that is known.</param>
+    /// <param name="otherWay">Ceilings: log of P(readings) / P(readings | no support near any) if the joists run the other way, where that is known.</param>
     /// <param name="oneWay">Ceilings: the line is taken to run across the joists.</param>
     public void Load(LineScan scan, LineRates rates, LinePriors priors, double step, double? otherWay = null, bool oneWay = false)
     {
@@ -140,7 +140,7 @@ internal sealed class LineModel
         LineSort.Rows => FixedTimber,
         LineSort.Battens => Lattice(_timberKernel, s),
         LineSort.Along => _masked ? double.NegativeInfinity : _evidence.LogAlong,
-        _ => _otherWay is { } other ? other - _evidence.LogNone : 0,
+        _ => _otherWay ?? 0,
     };
 
     private double FixedTimber => _timberFixed.LogFactor(_timber.AsSpan(0, _length), _pair.AsSpan(0, _length));

@@ -21,7 +21,7 @@ public sealed class LineReader
     public SupportBelief Read(LineScan scan, LineRates rates, LinePriors priors)
     {
         var other = scan.OtherWay is { } way ? (_otherWay ??= new()).OneWay(way, rates, priors) : null;
-        _model.Load(scan, rates, priors, SupportModel.StepMm, other?.LogEvidence);
+        _model.Load(scan, rates, priors, SupportModel.StepMm, other?.LogRatio);
         return Believe(scan, rates, priors) with { OtherWay = other };
     }
 
@@ -41,7 +41,7 @@ public sealed class LineReader
         double steel = _model.Posterior(LineSort.Steel), dabs = _model.Posterior(LineSort.Dabs), along = _model.Posterior(LineSort.Along);
         var zones = scan.Zones.Select(z => Zone(z, hit, usable, log)).ToList();
         return new(SupportModel.StepMm, centre, hit, usable, pitches, steel, dabs, _model.Posterior(LineSort.Parallel), supports, zones, null,
-            LineScanCheck.Contradictions(scan, priors), log + _model.Evidence.LogNone) { AlongProbability = along };
+            LineScanCheck.Contradictions(scan, priors), log + _model.Evidence.LogNone) { AlongProbability = along, LogRatio = log };
     }
 
     /// <summary>The chance of meeting a support per step, and the log evidence; for search loops.</summary>
@@ -78,7 +78,7 @@ public sealed class LineReader
 
     internal double AllHit(LineScan scan, IReadOnlyList<double> atMm, LineRates rates, LinePriors priors)
     {
-        _model.Load(scan, rates, priors, SupportModel.StepMm, scan.OtherWay is { } way ? (_otherWay ??= new()).OneWay(way, rates, priors).LogEvidence : null);
+        _model.Load(scan, rates, priors, SupportModel.StepMm, scan.OtherWay is { } way ? (_otherWay ??= new()).OneWay(way, rates, priors).LogRatio : null);
         double all = _model.Run(null, marginals: false), chance = 0;
         for (int set = 0; set < 1 << atMm.Count; set++)
             chance += (System.Numerics.BitOperations.PopCount((uint)set) % 2 == 0 ? 1 : -1) * Math.Exp(Without(atMm, set) - all);

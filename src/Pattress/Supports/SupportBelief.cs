@@ -39,6 +39,12 @@ public sealed record SupportBelief(
     /// <summary>Chance that a support lies under the whole line: a joist that it runs along, or one stud up a wall.</summary>
     public double AlongProbability { get; init; }
 
+    /// <summary>
+    /// Log of P(readings) over P(readings | no support near any). Directions of a ceiling are weighed by it: what is seen with
+    /// nothing near is the same either way, though the two lines do not share out their taps alike.
+    /// </summary>
+    internal double LogRatio { get; init; }
+
     /// <summary>Ceilings with readings both ways: the belief along the other direction, if the joists run that way (<see cref="ParallelProbability"/>).</summary>
     public SupportBelief? OtherWay { get; init; }
 

@@ -30,6 +30,7 @@ public static class SupportModel
         LineExplain.Of(scan, rates ?? LineRates.Default, priors ?? LinePriors.Default);
 
     /// <summary>What each reading moved where it was taken, greatest first; one inference a reading.</summary>
-    public static IReadOnlyList<LineInfluence> ExplainNear(LineScan scan, LineRates? rates = null, LinePriors? priors = null) =>
-        LineExplain.Near(scan, rates ?? LineRates.Default, priors ?? LinePriors.Default);
+    /// <param name="only">Readings to explain; null: all.</param>
+    public static IReadOnlyList<LineInfluence> ExplainNear(LineScan scan, LineRates? rates = null, LinePriors? priors = null, IReadOnlyCollection<string>? only = null) =>
+        LineExplain.Near(scan, rates ?? LineRates.Default, priors ?? LinePriors.Default, only);
 }

@@ -30,7 +30,8 @@ public static class HouseModel
     /// Which readings of one wall moved what it is believed to be, all walls known: log odds of its likeliest family with each
     /// reading less without it, greatest first. Readings beyond the first <see cref="MostExplained"/> are left out.
     /// </summary>
-    public static IReadOnlyList<ReadingInfluence> Explain(IReadOnlyList<WallEvidence> walls, string wallId, WallRates? rates = null)
+    /// <param name="only">Readings to explain; null: all.</param>
+    public static IReadOnlyList<ReadingInfluence> Explain(IReadOnlyList<WallEvidence> walls, string wallId, WallRates? rates = null, IReadOnlyCollection<string>? only = null)
     {
         var use = rates ?? WallRates.Default;
         int at = walls.Select((w, i) => (w, i)).First(x => x.w.WallId == wallId).i;
@@ -43,7 +44,7 @@ public static class HouseModel
             all[at] = new(e, use);
             return group.Length == 1 ? all[at].Belief(all[at].Prior) : One(group, own, walls, all, factors, use);
         }
-        return WallExplain.Of(walls[at], Believe);
+        return WallExplain.Of(walls[at], Believe, only);
     }
 
     /// <summary>Most readings that are explained, one inference each.</summary>

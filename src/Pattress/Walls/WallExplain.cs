@@ -7,10 +7,11 @@ internal static class WallExplain
     public const int Most = 300;
 
     /// <summary>Influence of each reading on the family that is likeliest with all of them, greatest first, then by id.</summary>
-    public static IReadOnlyList<ReadingInfluence> Of(WallEvidence evidence, Func<WallEvidence, WallBelief> believe)
+    /// <param name="only">Readings to explain; null: all.</param>
+    public static IReadOnlyList<ReadingInfluence> Of(WallEvidence evidence, Func<WallEvidence, WallBelief> believe, IReadOnlyCollection<string>? only = null)
     {
         var (family, now) = believe(evidence).BestFamily;
-        return [.. evidence.Readings.Take(Most).Select(r => One(r.Id, family, Without(evidence, r, believe).Family(family), now))
+        return [.. evidence.Readings.Where(r => only is null || only.Contains(r.Id)).Take(Most).Select(r => One(r.Id, family, Without(evidence, r, believe).Family(family), now))
             .OrderByDescending(i => Math.Abs(i.LogOdds)).ThenBy(i => i.Reading, StringComparer.Ordinal)];
     }
 

@@ -70,7 +70,7 @@ public class ValidationPage
         new ScipyContactTests().Random_brackets_agree_with_scipy();
     }
 
-    private static string Root()
+    internal static string Root()
     {
         string folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "Pattress.slnx"))) folder = Path.GetDirectoryName(folder)!;

@@ -25,15 +25,16 @@ public sealed record WallReport(Wall Wall, Reason Is, WallBelief Belief, Support
     }
 
     /// <summary>What each reading of a wall changed, by the readings' order.</summary>
-    public static IReadOnlyList<ReadingChange> Changes(Job house, string wall) =>
-        Changes(house.Walls.First(w => w.Id == wall), new HouseBelief(house));
+    /// <param name="only">Readings to explain; null: all.</param>
+    public static IReadOnlyList<ReadingChange> Changes(Job house, string wall, IReadOnlyCollection<string>? only = null) =>
+        Changes(house.Walls.First(w => w.Id == wall), new HouseBelief(house), only);
 
     private static WallReport One(Wall wall, HouseBelief house, bool hidden, bool explain)
     {
         var belief = house.Of(wall.Id);
         var site = new CheckSite(hidden, wall.OldHoles.Count > 0 || wall.Readings.Any(r => r is { Withdrawn: false, Kind: "probe" or "hole" }), wall.Services.Any(s => s.IsElectrical));
         return new(wall, Sentence(belief), belief, house.Line(wall.Id), house.Zones(wall.Id),
-            Pattress.Walls.WallChecks.Next(belief, site), explain ? Changes(wall, house) : []);
+            Pattress.Walls.WallChecks.Next(belief, site), explain ? Changes(wall, house, null) : []);
     }
 
     private static Reason Sentence(WallBelief belief)
@@ -46,11 +47,11 @@ public sealed record WallReport(Wall Wall, Reason Is, WallBelief Belief, Support
         return other.Share < 0.005 ? new("wall_is", first) : new("wall_is_or", [.. first, Said.Name(other.Key), Said.Percent(other.Share)]);
     }
 
-    private static IReadOnlyList<ReadingChange> Changes(Wall wall, HouseBelief house)
+    private static IReadOnlyList<ReadingChange> Changes(Wall wall, HouseBelief house, IReadOnlyCollection<string>? only)
     {
-        var ofWall = house.Explain(wall.Id).ToDictionary(i => i.Reading, StringComparer.Ordinal);
-        var ofLine = SupportModel.ExplainNear(LineScans.Of(wall, [])).ToDictionary(i => i.Reading, StringComparer.Ordinal);
-        return [.. wall.Readings.Where(r => !r.Withdrawn).Select(r => Change(r.Id, ofWall.GetValueOrDefault(r.Id), ofLine.GetValueOrDefault(r.Id)))];
+        var ofWall = house.Explain(wall.Id, only).ToDictionary(i => i.Reading, StringComparer.Ordinal);
+        var ofLine = SupportModel.ExplainNear(LineScans.Of(wall, []), only: only).ToDictionary(i => i.Reading, StringComparer.Ordinal);
+        return [.. wall.Readings.Where(r => !r.Withdrawn && (only is null || only.Contains(r.Id))).Select(r => Change(r.Id, ofWall.GetValueOrDefault(r.Id), ofLine.GetValueOrDefault(r.Id)))];
     }
 
     private static ReadingChange Change(string id, ReadingInfluence? wall, LineInfluence? line)

@@ -34,7 +34,7 @@ public sealed class HouseBelief
     public WallBelief Of(string wall) => _walls[wall];
 
     /// <summary>Which of its readings moved what the wall is believed to be, greatest first. One inference a reading: only where it is asked for.</summary>
-    public IReadOnlyList<ReadingInfluence> Explain(string wall) => HouseModel.Explain(_evidence, wall);
+    public IReadOnlyList<ReadingInfluence> Explain(string wall, IReadOnlyCollection<string>? only = null) => HouseModel.Explain(_evidence, wall, only: only);
 
     /// <summary>What somebody drew goes before the lintels that every opening is thought to have.</summary>
     internal static IReadOnlyList<ZoneOfWall> DrawnFirst(Wall wall, IReadOnlyList<ZoneOfWall> zones) =>
