@@ -25,7 +25,8 @@ internal sealed class LineModel
 
     private (double Length, double Step, LinePriors Priors, LineSetting Setting) _made;
 
-    public IReadOnlyList<LineScenario> Scenarios { get; private set; } = [];
+    /// <summary>The models that are averaged; an array, so that walking them allocates nothing.</summary>
+    internal LineScenario[] Scenarios { get; private set; } = [];
 
     public LineEvidence Evidence => _evidence;
 
@@ -86,7 +87,7 @@ internal sealed class LineModel
         var all = LineScenario.All(priors, setting);
         foreach (var s in all.Where(s => s.Sort is LineSort.Timber or LineSort.Steel && s.Pitch > 0))
             s.Phases = PhasePrior.Of(s.Pitch, length, step, priors);
-        Scenarios = all;
+        Scenarios = [.. all];
         _maxPitch = all.Max(s => s.Pitch) / step;
         _jitter = Normal.Kernel(priors.JitterSdMm, priors.JitterWideSdMm, priors.JitterWideShare, step);
         _dabJitter = Normal.Kernel(priors.DabJitterSdMm, 0, 0, step);
@@ -161,7 +162,7 @@ internal sealed class LineModel
         Gather(_steelKernel, LineSort.Steel, ref _steelDensity);
         Gather(_dabKernel, LineSort.Dabs, ref _dabDensity);
         AddFixed();
-        foreach (var o in _scan.Openings) if (o.OnLine) Hide(o);
+        for (int i = 0; i < _scan.Openings.Count; i++) if (_scan.Openings[i].OnLine) Hide(_scan.Openings[i]);
     }
 
     private LatticeKernel Kernel(LineSort sort) => sort switch { LineSort.Timber or LineSort.Battens => _timberKernel, LineSort.Steel => _steelKernel, _ => _dabKernel };
