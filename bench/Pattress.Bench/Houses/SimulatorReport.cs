@@ -74,7 +74,7 @@ internal static class SimulatorReport
     {
         List<SimulatorRow> exact = [.. rows.Where(r => r is { Scenario: "exact", Fitter: "exact" })], ours = [.. rows.Where(r => r is { Scenario: "exact", Fitter: "posterior" })];
         if (exact.Count == 0) return;
-        text.Append(CultureInfo.InvariantCulture, $"""
+        text.Append(string.Create(CultureInfo.InvariantCulture, $"""
             ## Against the simulator's own exact model
 
             {exact.Count} of the plain walls. On the readings that the posterior chose, 60,000 walls a window are drawn from the simulator itself and weighted by how
@@ -87,7 +87,7 @@ internal static class SimulatorReport
             | the posterior | {ours.Average(r => r.Predicted):.000} | {Share(ours, r => r.Ok)} | {ours.Average(r => r.Filler):.000} | {Share(ours, r => r.Usable)} |
 
 
-            """.ReplaceLineEndings("\n"));
+            """).ReplaceLineEndings("\n"));
     }
 
     private static void Stated(StringBuilder text, string title, List<SimulatorRow> rows)
