@@ -28,11 +28,78 @@ public class ViewTests(Chromium chromium, PublishedApp app)
         Assert.True(visit.Requests.Count > 10, "the requests were not seen");
     }
 
-    [Fact]
-    public async Task The_dark_theme_can_be_read()
+    [Theory]
+    [InlineData("dark")]
+    [InlineData("sun")]
+    public async Task Every_view_can_be_read_in_the_other_themes(string theme)
     {
-        await using var visit = await Visit.To(chromium, app, "/plan", 360, scheme: ColorScheme.Dark);
-        Assert.Empty(await Violations(visit.Page));
+        await using var visit = await Visit.To(chromium, app, "/", 360);
+        await visit.Page.EvaluateAsync("theme => document.documentElement.dataset.theme = theme", theme);
+        var wrong = new List<string>();
+        foreach (var (name, path) in Views.All)
+        {
+            await visit.Turn(path);
+            wrong.AddRange((await Violations(visit.Page)).Select(v => name + ": " + v));
+        }
+
+        Assert.True(wrong.Count == 0, string.Join("\n", wrong));
+    }
+
+    [Theory]
+    [InlineData(320, 100)]
+    [InlineData(360, 200)]
+    public async Task Every_view_fits_a_narrow_phone_and_letters_of_twice_the_size(int width, int percent)
+    {
+        await using var visit = await Visit.To(chromium, app, "/", width);
+        await visit.Page.EvaluateAsync("percent => document.documentElement.style.fontSize = percent + '%'", percent);
+        await visit.Page.EvaluateAsync("dispatchEvent(new Event('resize'))");
+        var wrong = new List<string>();
+        foreach (var (name, path) in Views.All)
+        {
+            await visit.Turn(path);
+            int over = await Overflow(visit.Page);
+            if (over > 0) wrong.Add($"{name} is {over} px too wide");
+        }
+
+        Assert.True(wrong.Count == 0, string.Join("\n", wrong));
+    }
+
+    /// <summary>Contrast by WCAG 2.2, 1.4.3: 4.5 for text, 3 for lines (1.4.11); in sunlight 7 (1.4.6).</summary>
+    [Theory]
+    [InlineData("light", 4.5, 3)]
+    [InlineData("dark", 4.5, 3)]
+    [InlineData("sun", 7, 3)]
+    public async Task Colours_stand_out_by_measure(string theme, double text, double line)
+    {
+        await using var visit = await Visit.To(chromium, app, "/", 360);
+        var colours = await visit.Page.EvaluateAsync<Dictionary<string, string>>(
+            "theme => { document.documentElement.dataset.theme = theme; const s = getComputedStyle(document.documentElement); return Object.fromEntries(['board', 'sheet', 'pencil', 'lead', 'rule', 'do', 'do-ink', 'hatch'].map(n => [n, s.getPropertyValue('--' + n).trim()])); }", theme);
+        foreach (string ground in (string[])["board", "sheet"])
+        {
+            foreach (string ink in (string[])["pencil", "lead", "do"]) Assert.True(Contrast(colours[ink], colours[ground]) >= text, $"{ink} on {ground} in {theme}: {Contrast(colours[ink], colours[ground]):0.00}");
+            foreach (string ink in (string[])["rule", "hatch"]) Assert.True(Contrast(colours[ink], colours[ground]) >= line, $"{ink} on {ground} in {theme}: {Contrast(colours[ink], colours[ground]):0.00}");
+        }
+
+        Assert.True(Contrast(colours["do-ink"], colours["do"]) >= text);
+        Assert.Equal(21, Contrast("#000000", "#ffffff"), 6);
+    }
+
+    private static double Contrast(string a, string b)
+    {
+        double x = Luminance(a), y = Luminance(b);
+        return (Math.Max(x, y) + 0.05) / (Math.Min(x, y) + 0.05);
+    }
+
+    // WCAG 2.2, definition of relative luminance.
+    private static double Luminance(string colour)
+    {
+        double Part(int i)
+        {
+            double c = Convert.ToInt32(colour.Substring(1 + (2 * i), 2), 16) / 255.0;
+            return c <= 0.04045 ? c / 12.92 : Math.Pow((c + 0.055) / 1.055, 2.4);
+        }
+
+        return (0.2126 * Part(0)) + (0.7152 * Part(1)) + (0.0722 * Part(2));
     }
 
     [Fact]
@@ -74,6 +141,12 @@ public class ViewTests(Chromium chromium, PublishedApp app)
     [Theory]
     [InlineData("/wall/bay")]
     [InlineData("/plan")]
+    [InlineData("/")]
+    [InlineData("/drill")]
+    [InlineData("/prove")]
+    [InlineData("/hand-over")]
+    [InlineData("/share")]
+    [InlineData("/help")]
     public async Task Targets_are_44_px(string path)
     {
         await using var visit = await Visit.To(chromium, app, path, 360);

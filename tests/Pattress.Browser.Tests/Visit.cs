@@ -24,10 +24,10 @@ public sealed class Visit : IAsyncDisposable
     /// <param name="width">Of the window, px.</param>
     /// <param name="blockApi">Every request to /api/ is cut off.</param>
     /// <param name="touch">A phone: it is touched and has no mouse.</param>
-    public static async Task<Visit> To(Chromium chromium, PublishedApp app, string path, int width, bool blockApi = false, ColorScheme scheme = ColorScheme.Light, bool touch = false)
+    public static async Task<Visit> To(Chromium chromium, PublishedApp app, string path, int width, bool blockApi = false, ColorScheme scheme = ColorScheme.Light, bool touch = false, bool bypassPolicy = true)
     {
         // axe is put in by script, which the page's own policy would forbid.
-        var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 800 }, BypassCSP = true, ColorScheme = scheme, HasTouch = touch, IsMobile = touch, ReducedMotion = ReducedMotion.Reduce });
+        var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 800 }, BypassCSP = bypassPolicy, ColorScheme = scheme, HasTouch = touch, IsMobile = touch, ReducedMotion = ReducedMotion.Reduce });
         context.SetDefaultTimeout(120_000);
         if (blockApi) await context.RouteAsync("**/api/**", r => r.AbortAsync());
         var visit = new Visit(context, await context.NewPageAsync(), app.Url);
@@ -39,8 +39,14 @@ public sealed class Visit : IAsyncDisposable
     public async Task Go(string path)
     {
         await Page.GotoAsync(Url + path);
-        await Page.WaitForSelectorAsync("nav.strip");
+        await Ready();
     }
+
+    /// <summary>The app itself has drawn its page; before that the static shell stands there.</summary>
+    public Task Ready() => Page.WaitForSelectorAsync("main#main h1");
+
+    /// <summary>The worker keeps the app: from now on no server is needed.</summary>
+    public Task Installed() => Page.WaitForFunctionAsync("navigator.serviceWorker.controller !== null");
 
     /// <summary>Goes to another view without starting anew, as a link does.</summary>
     public async Task Turn(string path)
@@ -63,6 +69,9 @@ public sealed class Visit : IAsyncDisposable
     public async Task<JsonDocument> Plan() => JsonDocument.Parse(await Ask("PlanOnDesk"));
 
     public Task Saved() => Assertions.Expect(Page.Locator(".kept")).ToHaveTextAsync("Saved on this device");
+
+    /// <summary>The context, for further pages of the same browser.</summary>
+    public IBrowserContext Context => _context;
 
     public ValueTask DisposeAsync() => _context.DisposeAsync();
 

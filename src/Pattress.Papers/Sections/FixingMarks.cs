@@ -26,9 +26,9 @@ internal static class FixingMarks
 
     private static bool BitesDeep(string kind) => kind is "plug_and_screw" or "plug_in_dab" or "sleeved_through_fixing" or "wood_screw" or "steel_screw";
 
-    private static double Hole(SectionCut cut, FixingShape fixing, double tip) => BitesDeep(fixing.Kind) ? tip : cut.BackOfFaceMm;
+    public static double Hole(SectionCut cut, FixingShape fixing, double tip) => BitesDeep(fixing.Kind) ? tip : cut.BackOfFaceMm;
 
-    private static IEnumerable<Mark> Screw(double face, double tip, FixingShape f)
+    public static IEnumerable<Mark> Screw(double face, double tip, FixingShape f)
     {
         double r = f.ScrewMm / 2, head = f.HeadMm / 2;
         yield return new PathMark("screw", [new(face, head), new(face - 2.5, head * .6), new(face - 2.5, -head * .6), new(face, -head)], true);
@@ -36,7 +36,7 @@ internal static class FixingMarks
         for (double x = face + 6; x < tip - 3; x += 3) yield return new LineMark("thread", new(x, -r), new(x + 1.2, r));
     }
 
-    private static IEnumerable<Mark> Behind(double back, double tip, FixingShape f)
+    public static IEnumerable<Mark> Behind(double back, double tip, FixingShape f)
     {
         double open = f.OpensMm / 2, hole = f.HoleMm / 2;
         return f.Kind switch

@@ -17,6 +17,10 @@ internal static partial class Doors
     [JSExport]
     internal static string JobOnDesk() => Desk is { } desk ? JobWriter.Write(desk.Job) : "";
 
+    /// <summary>What the code of the job on the desk says behind the #.</summary>
+    [JSExport]
+    internal static string CodeOnDesk() => Desk is { } desk ? JobCodes.Packed(JobWriter.Write(desk.Job)) : "";
+
     /// <summary>Milliseconds that planning the job on the desk takes.</summary>
     [JSExport]
     internal static double PlanTime()

@@ -38,23 +38,4 @@ internal static partial class Page
 
     [JSImport("language", Module)]
     public static partial void Language(string tag, string title);
-
-    [JSImport("keep", Module)]
-    public static partial Task Keep(string id, string title, string text);
-
-    [JSImport("kept", Module)]
-    public static partial Task<string?> Kept(string id);
-
-    /// <summary>Kept jobs, one a line: id, tab, title.</summary>
-    [JSImport("keptJobs", Module)]
-    public static partial Task<string> KeptJobs();
-
-    [JSImport("forget", Module)]
-    public static partial Task Forget(string id);
-
-    [JSImport("lastOpened", Module)]
-    public static partial Task<string?> LastOpened();
-
-    [JSImport("setLastOpened", Module)]
-    public static partial Task SetLastOpened(string id);
 }

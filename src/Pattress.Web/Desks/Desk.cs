@@ -1,4 +1,5 @@
 using Pattress.Jobs;
+using Pattress.Jobs.Site;
 
 namespace Pattress.Web.Desks;
 
@@ -9,16 +10,19 @@ public sealed class Desk(TimeProvider clock)
 {
     private readonly History _history = new();
     private readonly Replanner _planner = new(PlanData.Embedded);
+    private PlanAnswer? _plan;
+    private Standing? _standing;
 
     /// <summary>Something changed: whoever shows it draws again.</summary>
     public event Action? Changed;
 
     public Job Job { get; private set; } = new();
 
-    public PlanAnswer Plan { get; private set; } = Planner.Plan(new Job(), PlanData.Embedded);
+    /// <summary>The plan of the job, made when it is first looked at.</summary>
+    public PlanAnswer Plan => _plan ??= _planner.Plan(Job);
 
-    /// <summary>How long the last plan took.</summary>
-    public TimeSpan Took { get; private set; }
+    /// <summary>Where the job stands.</summary>
+    public Standing Standing => _standing ??= Standing.Of(Job, Plan);
 
     /// <summary>Id under which the job is kept on this device.</summary>
     public string KeptAs { get; private set; } = "demo";
@@ -30,11 +34,16 @@ public sealed class Desk(TimeProvider clock)
     /// <summary>Counts changes, so that a late save can tell whether it is still the last one.</summary>
     public int Revision { get; private set; }
 
+    /// <summary>True when what lies here is as it is kept, so that looking at it writes nothing.</summary>
+    public bool IsAsKept { get; private set; } = true;
+
     /// <summary>Puts another job on the desk.</summary>
-    public void Open(Job job, string keptAs)
+    /// <param name="asKept">It was read from the device just now; a new one is kept at once.</param>
+    public void Open(Job job, string keptAs, bool asKept = false)
     {
         _history.Clear();
         KeptAs = keptAs;
+        IsAsKept = asKept;
         Show(job);
     }
 
@@ -56,6 +65,7 @@ public sealed class Desk(TimeProvider clock)
         }
 
         _history.Did(Job, key);
+        IsAsKept = false;
         Show(next);
     }
 
@@ -69,18 +79,21 @@ public sealed class Desk(TimeProvider clock)
     /// <summary>Today's date in UTC, as documents have it.</summary>
     public string Today => clock.GetUtcNow().ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
+    /// <summary>Now, as a record takes it.</summary>
+    public DateTimeOffset Now => clock.GetUtcNow();
+
     private void Step(Job? job)
     {
-        if (job is not null) Show(job);
+        if (job is null) return;
+        IsAsKept = false;
+        Show(job);
     }
 
     private void Show(Job job)
     {
         Job = job;
+        (_plan, _standing) = (null, null);
         Problems = [];
-        long start = clock.GetTimestamp();
-        Plan = _planner.Plan(job);
-        Took = clock.GetElapsedTime(start);
         Revision++;
         Changed?.Invoke();
     }

@@ -18,10 +18,10 @@ public static class DrillRecord
 
     /// <summary>The job with these cautions ticked for a wall.</summary>
     public static Job Ticked(Job job, string wall, IReadOnlyList<string> codes, string id, DateTimeOffset when) =>
-        codes.Count == 0 ? job : job with { Done = job.Done with { Read = [.. job.Done.Read, new(id, wall, codes, Moment.Text(when))] } };
+        codes.Count == 0 ? job : job with { Done = job.Done with { Read = [.. job.Done.Read, new(id, wall, codes, Stamp.Text(when))] } };
 
     private static DrilledHole Hole(DrillTask task, string id, DateTimeOffset when) =>
-        new(id, task.Item, task.Bracket, task.At, task.DiameterMm, task.StopMm, Moment.Text(when), false);
+        new(id, task.Item, task.Bracket, task.At, task.DiameterMm, task.StopMm, Stamp.Text(when), false);
 
     private static Wall With(Wall wall, DrillTask task, string met, string id) => wall with
     {

@@ -36,7 +36,7 @@ public sealed record HandOverSheet(string Title, IReadOnlyList<HandOverRow> Rows
     /// <summary>The job with the sheet signed.</summary>
     public Job Sign(Job job, string name, IReadOnlyList<IReadOnlyList<Point>> strokes, string id, DateTimeOffset when) => job with
     {
-        Done = job.Done with { Signed = [.. job.Done.Signed, new(id, name, Mark, strokes, Moment.Text(when), false)] },
+        Done = job.Done with { Signed = [.. job.Done.Signed, new(id, name, Mark, strokes, Stamp.Text(when), false)] },
     };
 
     private static HandOverRow Row(Job job, ItemAnswer item, IReadOnlyList<ProofTask> proofs) => new(

@@ -42,7 +42,7 @@ public sealed record ProofList(IReadOnlyList<ItemProof> Proofs, IReadOnlyList<Pr
             new ProofRecord
             {
                 Id = id, Fixture = task.Item, Bracket = task.Bracket, Hole = task.Hole, Fixing = task.Fixing, LoadN = task.LoadN, HeldS = heldS, Result = result,
-                Way = task.Hole is null ? "bucket_on_arm" : "luggage_scale", On = Moment.Text(when),
+                Way = task.Hole is null ? "bucket_on_arm" : "luggage_scale", On = Stamp.Text(when),
             },
         ],
     };

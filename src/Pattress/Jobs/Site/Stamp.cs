@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Pattress.Jobs.Site;
 
 /// <summary>A moment as a document holds it: UTC to the second, ISO 8601.</summary>
-public static class Moment
+public static class Stamp
 {
     private const string Form = "yyyy-MM-dd'T'HH:mm:ss'Z'";
 
