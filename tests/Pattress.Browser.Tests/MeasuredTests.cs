@@ -44,4 +44,20 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
         Console.WriteLine(FormattableString.Invariant($"download, brotli: {megabytes:0.00} MB in {files.Length} files"));
         Assert.NotEmpty(files);
     }
+
+    /// <summary>Installed, with the processor slowed to a quarter as a phone's is: the first paint, and when it can be used.</summary>
+    [Fact]
+    public async Task Start_of_the_installed_app_on_a_slow_processor()
+    {
+        await using var visit = await Visit.To(chromium, app, "/", 360);
+        await visit.Installed();
+        var session = await visit.Context.NewCDPSessionAsync(visit.Page);
+        await session.SendAsync("Emulation.setCPUThrottlingRate", new Dictionary<string, object> { ["rate"] = 4 });
+        await visit.Page.ReloadAsync(new() { WaitUntil = Microsoft.Playwright.WaitUntilState.Commit });
+        await visit.Ready();
+        double usable = await visit.Page.EvaluateAsync<double>("performance.now()");
+        double paint = await visit.Page.EvaluateAsync<double>("performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? -1");
+        Console.WriteLine(FormattableString.Invariant($"installed, processor slowed 4 times: first paint {paint:0} ms, usable {usable:0} ms"));
+        Assert.InRange(paint, 0, usable);
+    }
 }
