@@ -28,7 +28,7 @@ public sealed class Visit : IAsyncDisposable
     {
         // axe is put in by script, which the page's own policy would forbid.
         var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 800 }, BypassCSP = bypassPolicy, ColorScheme = scheme, HasTouch = touch, IsMobile = touch, ReducedMotion = ReducedMotion.Reduce });
-        context.SetDefaultTimeout(120_000);
+        context.SetDefaultTimeout(60_000);
         if (blockApi) await context.RouteAsync("**/api/**", r => r.AbortAsync());
         var visit = new Visit(context, await context.NewPageAsync(), app.Url);
         visit.Listen();
