@@ -37,11 +37,34 @@ internal sealed class Entering(Visit visit, Hand hand)
         if (wall.OtherSide != "unknown") await hand.Choose(List("On the other side"), Texts.Name("other_side." + wall.OtherSide));
         if (wall.Condition.Moisture != "unknown") await hand.Choose(List("Damp"), Texts.Name("moisture." + wall.Condition.Moisture));
         foreach (var o in wall.Openings) await Part("Windows, doors, recesses", "opening." + o.Kind, o.Area);
-        foreach (var s in wall.Services) await Part("Sockets, switches, pipes", "service." + s.Kind, s.Area);
+        foreach (var s in wall.Services)
+        {
+            await Part("Sockets, switches, pipes", "service." + s.Kind, s.Area);
+            _ids[s.Id] = IdOf("service." + s.Kind);
+        }
+
         foreach (var z in wall.Zones) await Part("Parts built otherwise", "zone." + z.Kind, z.Area);
         await hand.Press(Link("Done"));
         foreach (var reading in wall.Readings) await Reading(reading);
+        foreach (var check in wall.StripChecks) await StripCheck(check);
     }
+
+    private async Task StripCheck(StripCheck check)
+    {
+        int dash = check.Strip.LastIndexOf('_');
+        string strip = dash > 0 && _ids.TryGetValue(check.Strip[..dash], out string? id) ? id + check.Strip[dash..] : check.Strip;
+        await hand.Choose(Page.GetByLabel($"How strip {strip.Replace('_', ' ')} was checked"), Texts.Name("how." + check.How));
+    }
+
+    /// <summary>The page names a part by its kind, and the next ones with a number.</summary>
+    private string IdOf(string kind)
+    {
+        string name = kind[(kind.IndexOf('.', StringComparison.Ordinal) + 1)..];
+        int others = _ids.Values.Count(v => v == name || v.StartsWith(name + "_", StringComparison.Ordinal));
+        return others == 0 ? name : name + "_" + (others + 1).ToString(CultureInfo.InvariantCulture);
+    }
+
+    private readonly Dictionary<string, string> _ids = new(StringComparer.Ordinal);
 
     private async Task Part(string section, string kind, Rect area)
     {
@@ -113,6 +136,9 @@ internal sealed class Entering(Visit visit, Hand hand)
     {
         string label = Texts.Name("field." + field.Name);
         var measures = Page.Locator("form");
+        bool given = thing.Numbers.ContainsKey(field.Name) || thing.Words.ContainsKey(field.Name);
+        if (given && !await measures.Locator($"label.field:has(> span:text-is(\"{label}\"))").First.IsVisibleAsync())
+            await hand.Press(measures.Locator("summary", new() { HasTextString = "The bracket, if you measured it" }));
         if (thing.Numbers.TryGetValue(field.Name, out double number)) await hand.Type(Field(label, measures), Number(number));
         if (thing.Words.TryGetValue(field.Name, out string? word)) await hand.Choose(List(label, measures), Texts.Name("word." + word));
     }
