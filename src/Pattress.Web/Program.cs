@@ -16,6 +16,7 @@ builder.Services.AddSingleton<Pattress.Planning.Programs.IProgramSolver, WorkerS
 builder.Services.AddSingleton<Shopping>();
 builder.Services.AddSingleton<Newer>();
 builder.Services.AddSingleton<Importer>();
+builder.Services.AddSingleton<PaperPress>();
 await Task.WhenAll(Page.Load(), Store.Load(), OnSite.Load(), Installed.Load(), Moving.Load());
 var host = builder.Build();
 await host.Services.GetRequiredService<Keeper>().OpenLast();

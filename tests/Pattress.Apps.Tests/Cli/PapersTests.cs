@@ -44,7 +44,6 @@ public sealed class PapersTests : IDisposable
 
     [Theory]
     [InlineData("a3")]
-    [InlineData("")]
     public async Task A_size_that_is_not_there_is_refused_with_what_is(string size)
     {
         var (exit, output, error) = await Run("papers", Samples.DemoHouse, "--paper", size, "--out", _folder);
