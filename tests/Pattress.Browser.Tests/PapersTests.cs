@@ -6,7 +6,7 @@ namespace Pattress.Browser.Tests;
 /// <summary>Papers made in the browser, without a server.</summary>
 public class PapersTests(Chromium chromium, PublishedApp app)
 {
-    private static readonly string[] Titles = ["Job sheet", "Buying list", "Drilling template", "Working for the engineer", "Record of pull tests", "Handover", "Labels"];
+    private static readonly string[] Titles = ["Job sheet", "Buying list", "Quote", "Drilling template", "Working for the engineer", "Record of pull tests", "Handover", "Labels"];
 
     [Fact]
     public async Task With_the_network_gone_every_paper_is_made_here()

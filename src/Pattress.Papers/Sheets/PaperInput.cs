@@ -14,6 +14,7 @@ public static class PaperBook
     [
         ("job-sheet", JobSheet.Blocks),
         ("buying-list", BuyingSheet.Blocks),
+        ("quote", QuotePaper.Blocks),
         ("template", TemplateSheet.Blocks),
         ("working", WorkingSheet.Blocks),
         ("proof-record", ProofSheet.Blocks),

@@ -16,12 +16,7 @@ internal sealed class TileSetter(Flow flow, PaperSize size)
         var tiles = Tiles.Of(view, flow.Width, size.HeightMm - HeadMm - FootMm - Flow.TopMm);
         for (int row = 0; row < tiles.Down; row++)
             for (int column = 0; column < tiles.Across; column++) Tile(part, tiles, column, row);
-        flow.Turn();
-        DropEmptyEnd();
     }
-
-    // The page after the last part is begun by whatever follows.
-    private void DropEmptyEnd() => flow.Y = Flow.TopMm;
 
     private void Tile(TrueSize part, Tiles tiles, int column, int row)
     {

@@ -15,7 +15,7 @@ internal sealed class DrawingPen(XGraphics pen, Theme theme, Drawn drawn)
     {
         var state = pen.Save();
         pen.IntersectClip(new XRect(Units.Pt(drawn.WindowX), Units.Pt(drawn.WindowY), Units.Pt(drawn.WindowWidth), Units.Pt(drawn.WindowHeight)));
-        foreach (var mark in drawn.Drawing.Groups.SelectMany(g => g.Marks)) Draw(mark);
+        foreach (var mark in drawn.Drawing.Groups.SelectMany(g => g.Marks).Where(IsSeen)) Draw(mark);
         pen.Restore(state);
     }
 
@@ -26,6 +26,15 @@ internal sealed class DrawingPen(XGraphics pen, Theme theme, Drawn drawn)
         // Thin colour is mixed with the paper's white, so that no printer has to.
         int Mix(int c) => (int)Math.Round(c * opacity + 255 * (1 - opacity));
         return XColor.FromArgb(255, Mix(r), Mix(g), Mix(b));
+    }
+
+    // Words beyond the window would not be seen, but read out and found by a search.
+    private bool IsSeen(Mark mark)
+    {
+        if (mark is not TextMark text) return true;
+        var at = At(text.At);
+        double x = Units.Pt(drawn.WindowX), y = Units.Pt(drawn.WindowY);
+        return at.X >= x && at.X <= x + Units.Pt(drawn.WindowWidth) && at.Y >= y && at.Y <= y + Units.Pt(drawn.WindowHeight);
     }
 
     private void Draw(Mark mark)

@@ -24,7 +24,7 @@ public sealed class PapersTests : IDisposable
         Assert.Equal("a4", answer.RootElement.GetProperty("paper").GetString());
         var files = answer.RootElement.GetProperty("files").EnumerateArray().ToList();
         Assert.Equal(Directory.GetFiles(_folder).Select(Path.GetFileName).Order(StringComparer.Ordinal), files.Select(f => f.GetProperty("name").GetString()).Order(StringComparer.Ordinal));
-        foreach (string paper in new[] { "job-sheet", "buying-list", "template", "working", "proof-record", "hand-over", "labels" })
+        foreach (string paper in new[] { "job-sheet", "buying-list", "quote", "template", "working", "proof-record", "hand-over", "labels" })
         {
             byte[] pdf = await File.ReadAllBytesAsync(Path.Combine(_folder, paper + ".pdf"));
             Assert.Equal("%PDF-1.7", Encoding.ASCII.GetString(pdf, 0, 8));

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Pattress.Jobs;
+using Pattress.Jobs.Buying;
 using Pattress.Jobs.Site;
 using Pattress.Jobs.Text;
 using Pattress.Papers.Documents;
@@ -104,6 +105,18 @@ public partial class PaperTextTests
         foreach (var line in input.Plan.Buy) Says(text, Shows.Money(line.Price, "GBP"));
         Says(text, Shows.Money(input.Plan.BuyTotal, "GBP") + " in all");
         Says(text, "Prices are invented");
+    }
+
+    [Fact]
+    public void The_quote_has_every_line_the_total_and_what_is_not_included()
+    {
+        var input = PaperSamples.Input(PaperSamples.DemoHouse);
+        string text = Text("quote", input);
+        var answer = JobQuote.Of(input.Job, input.Plan, PlanData.Embedded);
+        Assert.NotEmpty(answer.Quote.Lines);
+        foreach (var line in answer.Quote.Lines) Says(text, Shows.Money(line.Amount, "GBP"));
+        Says(text, "Total: " + Shows.Money(answer.Quote.Total, "GBP"));
+        foreach (var not in answer.NotIncluded) Says(text, Texts.Sentence(not, input.Job.Settings));
     }
 
     [Fact]

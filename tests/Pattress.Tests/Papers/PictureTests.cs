@@ -19,8 +19,13 @@ public class PictureTests
         var ours = file.Pages.Select(p => Letters(PdfFile.TextOf(p))).ToList();
         var theirs = text.Split('\f').Where(p => p.Length > 0).Select(Letters).ToList();
         Assert.Equal(ours.Count, theirs.Count);
-        // The order differs only where words stand upright or beside each other; the letters are the same.
-        Assert.All(ours.Zip(theirs), p => Assert.Equal(string.Concat(p.First.Order()), string.Concat(p.Second.Order())));
+        // The order may differ where words stand upright or beside each other; the letters are the same. Where a template is cut
+        // into parts poppler leaves out letters beyond the cut.
+        foreach (var (ourPage, theirPage) in ours.Zip(theirs))
+        {
+            Assert.Equal("", Extra(theirPage, ourPage));
+            if (id != "template") Assert.Equal("", Extra(ourPage, theirPage));
+        }
     }
 
     [Fact]
@@ -49,6 +54,13 @@ public class PictureTests
             await Poppler(PaperSamples.Pdf(id, PaperSamples.Input(PaperSamples.DemoHouse)), "pdftoppm", "-r", "50", "-f", "1", "-l", id == "job-sheet" ? "3" : "2", "-gray", "-png", "{0}", Path.Combine(folder, id));
         await Poppler(PaperSamples.Pdf("template", PaperSamples.Input(PaperSamples.Imperial(PaperSamples.DemoHouse), PaperSize.Letter)), "pdftoppm", "-r", "50", "-f", "2", "-l", "2", "-gray", "-png", "{0}", Path.Combine(folder, "template-imperial"));
         Assert.True(Directory.GetFiles(folder, "*.png").Length > 7);
+    }
+
+    /// <summary>Letters that the one has more of than the other.</summary>
+    private static string Extra(string one, string other)
+    {
+        var counts = other.GroupBy(c => c).ToDictionary(g => g.Key, g => g.Count());
+        return string.Concat(one.GroupBy(c => c).Select(g => new string(g.Key, Math.Max(0, g.Count() - counts.GetValueOrDefault(g.Key)))));
     }
 
     private static string Letters(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
