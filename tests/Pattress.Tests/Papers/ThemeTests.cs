@@ -44,7 +44,7 @@ public class ThemeTests
         Assert.NotEqual(Of("ready").Fill, Of("check_first").Fill);
         Assert.NotEqual(Of("ready").Dash.Count, Of("check_first").Dash.Count);
         Assert.NotEqual(Of("not_here").Fill, Of("ready").Fill);
-        Assert.Equal(0, Of("not_here").Dash.Count);
+        Assert.Empty(Of("not_here").Dash);
     }
 
     [Theory]
