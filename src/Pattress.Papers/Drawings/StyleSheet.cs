@@ -30,7 +30,7 @@ internal static class StyleSheet
     public static IReadOnlyDictionary<string, string> Palette(string css)
     {
         var palette = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (string line in css.Split('\n', ';').Select(l => l.Trim()))
+        foreach (string line in css.Split('\n', ';', '{').Select(l => l.Trim()))
         {
             int colon = line.IndexOf(':');
             if (!line.StartsWith("--", StringComparison.Ordinal) || colon < 0 || line[(colon + 1)..].Trim() is not ['#', ..] hex || hex.Length != 7) continue;

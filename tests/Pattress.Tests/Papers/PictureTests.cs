@@ -65,7 +65,7 @@ public class PictureTests
 
     private static string Letters(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 
-    /// <summary>Share of dark pixels of each page, from poppler's plain grey maps.</summary>
+    /// <summary>Share of pixels that are not white of each page, from poppler's plain grey maps.</summary>
     private static async Task<IReadOnlyList<double>> Darkness(byte[] pdf)
     {
         string folder = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
@@ -73,7 +73,7 @@ public class PictureTests
         try
         {
             await Poppler(pdf, "pdftoppm", "-r", "30", "-gray", "{0}", Path.Combine(folder, "p"));
-            return [.. Directory.GetFiles(folder, "*.pgm").Order(StringComparer.Ordinal).Select(f => File.ReadAllBytes(f)).Select(b => b.Skip(20).Count(v => v < 128) / (double)b.Length)];
+            return [.. Directory.GetFiles(folder, "*.pgm").Order(StringComparer.Ordinal).Select(f => File.ReadAllBytes(f)).Select(b => b.Skip(20).Count(v => v < 230) / (double)b.Length)];
         }
         finally
         {
