@@ -29,7 +29,6 @@ internal static class SupportsTiming
         var belief = WallModel.Infer(new("w", "wall", []));
         Time("next check on a wall", () => WallChecks.Next(belief, new(true, false, true)));
         var (prior, offers, decision) = Ten();
-        Console.WriteLine(CheckPolicy.Next(prior, offers, decision));
         Time("policy, 10 checks x 3 outcomes x 12 walls", () => CheckPolicy.Next(prior, offers, decision));
     }
 

@@ -4,7 +4,7 @@ namespace Pattress.Bench;
 
 /// <summary>
 /// The posterior of the simulator's own model by brute force: walls drawn from the simulator itself, each weighted by how well
-/// it explains what was heard and found. Nothing of the library is in it.
+/// it explains what was heard and found. Nothing of the library is in it but the normal distribution.
 /// </summary>
 internal sealed class ExactModel
 {
