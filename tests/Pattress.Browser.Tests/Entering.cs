@@ -16,6 +16,7 @@ internal sealed class Entering(Visit visit, Hand hand)
         Page.SetDefaultTimeout(30_000);
         await hand.Press(Page.Locator("a.job-title"));
         await hand.Press(Button("New job"));
+        await hand.Press(Page.Locator("a.job-title"));
         await hand.Type(Field("Name of the job"), job.Title);
         await hand.Choose(List("House"), Texts.Name("house." + job.Settings.House));
         await hand.Type(Field("Built in"), Number(job.Settings.YearBuilt!.Value));

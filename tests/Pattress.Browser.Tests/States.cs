@@ -20,7 +20,7 @@ public static class States
         new("quick, which wall", "/quick", p => Press(p, "hook")),
         new("quick answer", "/quick", async p => { await Press(p, "hook"); await Press(p, "Nobody knows"); await p.WaitForSelectorAsync(".answer"); }),
         new("new job", "/job", p => Press(p, "New job")),
-        new("no walls", "/", _ => Task.CompletedTask),
+        new("no walls", "/walls", _ => Task.CompletedTask),
         new("nothing to hang", "/hang", _ => Task.CompletedTask),
         new("no wall to hang on", "/hang/new", _ => Task.CompletedTask),
         new("empty plan", "/plan", _ => Task.CompletedTask),
