@@ -10,9 +10,15 @@ public static class LineScans
         new(wall.WidthMm, All(wall, Same), zones)
         {
             IsCeiling = wall.Kind == "ceiling",
-            OtherWay = wall.Kind == "ceiling" ? new(wall.HeightMm, All(wall, Turned), []) { IsCeiling = true } : null,
             Openings = [.. wall.Openings.Select(o => new LineOpening(o.Area.X, o.Area.Right, false))],
         };
+
+    /// <summary>
+    /// A ceiling read both ways, to say which way its joists run. A plan reads it along x alone: its places are then those of one
+    /// direction, with the other as a doubt.
+    /// </summary>
+    public static LineScan BothWays(Wall ceiling) =>
+        Of(ceiling, []) with { OtherWay = new(ceiling.HeightMm, All(ceiling, Turned), []) { IsCeiling = true } };
 
     /// <summary>A hole or tap in a noggin, a lintel or a boxing says nothing of the supports beside it; the wall's own kinds of part do.</summary>
     private static bool InAnother(Wall wall, Reading r) =>
