@@ -3,8 +3,8 @@ namespace Pattress.Actions.Beams;
 /// <summary>The box of stiffnesses: what was found at the corners looked at, and where.</summary>
 internal sealed class SupportBox(Beam beam, IReadOnlyList<SupportStiffness> ranges, int[] open, BeamLoads standing, MovingLoads? moving)
 {
-    // How many neighbours on either side of a support are tried; farther ones hardly reach it.
-    private const int Reach = 5, Sweeps = 4;
+    // How many neighbours on either side of a support are tried one by one, and how many of the nearest in every pattern; farther ones hardly reach it.
+    private const int Reach = 8, Sweeps = 6, Window = 7;
 
     private readonly bool[][] _maxAt = new bool[beam.Supports.Count][], _minAt = new bool[beam.Supports.Count][];
 
@@ -24,6 +24,22 @@ internal sealed class SupportBox(Beam beam, IReadOnlyList<SupportStiffness> rang
         {
             if (reactions[i].Max.Value > Max[i]) (Max[i], _maxAt[i]) = (reactions[i].Max.Value, stiff);
             if (reactions[i].Min.Value < Min[i]) (Min[i], _minAt[i]) = (reactions[i].Min.Value, stiff);
+        }
+        return true;
+    }
+
+    /// <summary>Every pattern of the ranges nearest to each support, the rest soft or stiff; false when the beam can move freely.</summary>
+    internal bool Windows()
+    {
+        for (int goal = 0; goal < Max.Length; goal++)
+        {
+            int[] near = [.. Enumerable.Range(0, open.Length).OrderBy(k => Math.Abs(open[k] - goal)).Take(Window)];
+            for (int pattern = 0; pattern < 2 << near.Length; pattern++)
+            {
+                bool[] stiff = [.. Enumerable.Repeat(pattern >> near.Length == 1, open.Length)];
+                for (int j = 0; j < near.Length; j++) stiff[near[j]] = (pattern >> j & 1) == 1;
+                if (!Look(stiff)) return false;
+            }
         }
         return true;
     }
