@@ -68,7 +68,7 @@ public static class SectionJ4
     /// <summary>J4.1 and J4.2: least spacing 3 d, least distance to an edge or end 1.5 d, mm. From memory.</summary>
     internal static double Least(double which, double d, Trace? trace)
     {
-        double factor = trace.LookUp("factor", which == 0 ? 3 : 1.5, "", Head + (which == 0 ? "J4.1" : "J4.2"));
+        double factor = trace.LookUp("factor", which == 0 ? 3 : 1.5, "", which == 0 ? Head + "J4.1" : Head + "J4.2");
         return trace.Step("a", factor * d, "mm", Head + "J4", [In.Of(factor), In.Of(d)]);
     }
 

@@ -10,16 +10,19 @@ public static class Section3_Panels
     private static readonly StandardTable Panels = StandardTable.Read("en1995_1_1_k_mod_panels");
     private static readonly double?[][] KMod = [.. new[] { "permanent", "long", "medium", "short", "instantaneous" }.Select(Panels.MaybeColumn)];
 
+    private static readonly string[] Boards = [.. Panels.Words], KModClauses = [.. Panels.Words.Select(w => Head + "Table 3.1, " + w)];
+    private static readonly string[] KDefClauses = [.. Creep.Materials.Select(m => Head + "Table 3.2, " + m)];
+
     private static RuleResult Modification(double material, double duration, Trace? trace) => KMod[(int)duration][(int)material] is { } k
-        ? trace.LookUp("k_mod", k, "", Head + "Table 3.1, " + Panels.Words[(int)material])
-        : new NotCovered(Head + "Table 3.1", "no_entry", Said.Words(Panels.Words[(int)material]));
+        ? trace.LookUp("k_mod", k, "", KModClauses[(int)material])
+        : new NotCovered(Head + "Table 3.1", "no_entry", Said.Words(Boards[(int)material]));
 
     private static RuleResult Deformation(double material, double service_class, Trace? trace)
     {
         string word = Creep.Materials[(int)material];
         if (service_class % 1 != 0) return new NotCovered(Head + "Table 3.2", "whole_number", Said.Plain(service_class));
         return Creep.Factor(word, (int)service_class) is { } k
-            ? trace.LookUp("k_def", k, "", Head + "Table 3.2, " + word) : new NotCovered(Head + "Table 3.2", "no_entry", Said.Words(word));
+            ? trace.LookUp("k_def", k, "", KDefClauses[(int)material]) : new NotCovered(Head + "Table 3.2", "no_entry", Said.Words(word));
     }
 
     /// <summary>(2.3), (2.4): final deflection from what permanent and variable actions give at once, mm.</summary>
