@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Text.RegularExpressions;
 using OxyPlot;
 using OxyPlot.Axes;
 using OxyPlot.Legends;
@@ -10,7 +10,7 @@ using Pattress.Trials.Documents;
 namespace Pattress.Papers.Trials;
 
 /// <summary>The chart of a bench series: a row a kind, every test as a dot with its interval, and what one more test would do.</summary>
-public static class TrialChart
+public static partial class TrialChart
 {
     private const double WidthPx = 760, HeadPx = 215, RowPx = 44, Spread = 0.5, LetterPx = 7.6, AxisPx = 50, KeyPx = 20;
     private static readonly OxyColor Pencil = OxyColor.FromRgb(0x33, 0x33, 0x33), Grey = OxyColor.FromRgb(0xb8, 0xb4, 0xac), Accent = OxyColor.FromRgb(0xa3, 0x4a, 0x12);
@@ -20,7 +20,8 @@ public static class TrialChart
     {
         var rows = answer.Kinds.OrderBy(k => k.Expected?.MedianN ?? k.MeanN).ThenBy(k => k.Kind, StringComparer.Ordinal).ToList();
         var exporter = new SvgExporter { Width = WidthPx, Height = HeadPx + RowPx * rows.Count };
-        return exporter.ExportToString(Model(answer, rows));
+        // The room for letters is measured in another font than the reader's: nothing is cut off at it.
+        return Clip().Replace(exporter.ExportToString(Model(answer, rows)), "");
     }
 
     private static PlotModel Model(TrialAnswer answer, List<KindResult> rows)
@@ -92,6 +93,9 @@ public static class TrialChart
         line.Points.Add(new(to, y));
         line.Points.Add(DataPoint.Undefined);
     }
+
+    [GeneratedRegex(" clip-path=\"[^\"]*\"")]
+    private static partial Regex Clip();
 
     private static string Text(string code) => Texts.Sentence(new Reason(code), new Settings());
 }
