@@ -141,8 +141,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
     {
         await using var visit = await Visit.To(chromium, app, "/job", 360);
         // What the browser throws when the quota is used up.
-        await visit.Page.EvaluateAsync("IDBObjectStore.prototype.put = function () { this.transaction.abort(); throw new DOMException('full', 'QuotaExceededError'); }");
-        await visit.Page.EvaluateAsync("window.refuse = true");
+        await visit.Page.EvaluateAsync("() => { IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; }");
         await SetTitle(visit.Page, "Too much");
         await Assertions.Expect(visit.Page.Locator("[role=alert] p")).ToContainTextAsync("is not saved");
         await Assertions.Expect(visit.Page.Locator(".job-title")).ToHaveTextAsync("Too much");
@@ -174,6 +173,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
         string ours = WithId(Sample, "0198f000-0000-7000-8000-000000000001");
         await Import(visit.Page, ours);
         await Assertions.Expect(visit.Page.Locator(".job-title")).ToContainTextAsync("emo");
+        await visit.Saved();
         string theirs = ours.Replace("\"width_mm\": 4200", "\"width_mm\": 4100", StringComparison.Ordinal)
             .Replace("\"readings\": [", "\"readings\": [{\"id\": \"0198f000-0000-7000-8000-00000000000a\", \"kind\": \"told\", \"says\": \"masonry\"},", StringComparison.Ordinal);
         theirs = OnlyFirst(theirs, "0198f000-0000-7000-8000-00000000000a");

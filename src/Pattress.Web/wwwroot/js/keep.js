@@ -64,7 +64,7 @@ export async function keep(id, title, text, standing, base) {
     asked.onsuccess = () => {
       const now = asked.result?.revision ?? 0;
       if (base >= 0 && now !== base) return refuse(new Error('elsewhere'));
-      store.put({ id, title, text, standing, revision: now + 1, at: Date.now() });
+      try { store.put({ id, title, text, standing, revision: now + 1, at: Date.now() }); } catch (error) { return refuse(named(error)); }
       done(now + 1);
     };
   });
