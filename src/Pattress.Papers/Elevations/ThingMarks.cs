@@ -35,13 +35,13 @@ internal static class ThingMarks
             bracket.Fixing is { } fixing ? sheet.Words("draw_fixings", Said.Count(bracket.Count), Said.Name(fixing)) : sheet.Words("draw_no_fixing"));
         yield return new RectMark("bracket " + verdict, new Rect(bracket.At.X - r, bracket.At.Y - r, 2 * r, 2 * r)) { Fact = fact };
         if (verdict == "not_here") yield return new LineMark("bracket not_here", new(bracket.At.X - r, bracket.At.Y - r), new(bracket.At.X + r, bracket.At.Y + r));
-        foreach (var hole in bracket.Holes) yield return Hole(hole, sheet);
+        foreach (var hole in bracket.Holes) yield return Hole(hole, bracket.IntoSupport, sheet);
     }
 
-    private static CircleMark Hole(HoleAnswer hole, Sheet sheet) =>
+    private static CircleMark Hole(HoleAnswer hole, bool intoSupport, Sheet sheet) =>
         new("hole", hole.At, Math.Max(hole.DiameterMm / 2, sheet.Px(1.5)))
         {
-            Fact = new(sheet.Words("draw_hole", Said.Length(hole.DiameterMm), Said.Length(hole.DepthMm)), sheet.Place(hole.At), sheet.Words("draw_meets", Said.Percent(hole.SupportProbability))),
+            Fact = new(sheet.Words("draw_hole", Said.Length(hole.DiameterMm), Said.Length(hole.DepthMm)), sheet.Place(hole.At), intoSupport ? sheet.Words("draw_meets", Said.Percent(hole.SupportProbability)) : ""),
         };
 }
 

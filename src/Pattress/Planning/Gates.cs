@@ -19,7 +19,7 @@ public static class Gates
     {
         if (someOff) return Refused(new Reason("not_here_off_wall"), [new Reason("remedy_other_wall")]);
         var worst = brackets.OrderBy(b => Choice.Rounded(Sure(b))).ThenBy(b => b.Actions.Index).First();
-        if (worst.Picked is null || Choice.Rounded(worst.AnythingHolds) < GivenUp) return Refused(Nothing(worst, ask), Remedies.For(worst, wall, ask));
+        if (worst.Picked is null || Choice.Rounded(worst.AnythingHolds) < GivenUp) return Refused(Nothing(worst, ask), Remedies.For(worst, brackets.Count, wall, ask));
         var found = new List<(Reason Why, Reason Remedy, CheckToDo Check)>();
         Coating(fixture, wall, ask, found);
         Further(fixture, wall, brackets, found);
@@ -68,9 +68,7 @@ public static class Gates
     {
         foreach (var b in brackets.Where(b => Choice.Rounded(Sure(b)) < ask.SureWanted).OrderBy(Sure).Take(1))
         {
-            bool support = b.Picked!.Best!.IntoSupport;
-            var check = wall.Settle(b.Actions, support, [fixture.Id])
-                ?? new CheckToDo("probe", wall.Wall.Id, b.Actions.At, [fixture.Id], new Reason("check_probe", Said.Length(b.Actions.At.X), Said.Percent(b.Picked.Sure), Said.Percent(0.98)), 3, b.Picked.Sure, 0.98);
+            var check = wall.Settle(b, [fixture.Id]);
             found.Add((b.Answer.Why, new Reason("remedy_check", Said.Name("check." + check.Kind)), check));
         }
     }
@@ -82,8 +80,9 @@ public static class Gates
         foreach (var s in touched)
         {
             bool cable = s.Kind == "cable";
-            found.Add((new(cable ? "check_cables" : "check_pipes", Said.Words(s.Id)), new(cable ? "remedy_detector" : "remedy_band", Said.Words(s.Id)),
-                Check(cable ? "detector" : "pipes", fixture, wall, new(cable ? "check_do_strip" : "check_do_band", Said.Words(s.Id)))));
+            var words = CableStrips.Words(wall.Wall, s);
+            found.Add((new(cable ? "check_cables" : "check_pipes", words), new(cable ? "remedy_detector" : "remedy_band", words),
+                Check(cable ? "detector" : "pipes", fixture, wall, new(cable ? "check_do_strip" : "check_do_band", [Said.Words(s.Id), .. words]))));
         }
     }
 

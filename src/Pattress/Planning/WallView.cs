@@ -20,6 +20,6 @@ public abstract class WallView(Wall wall)
     /// <summary>Places where a support is likeliest near <paramref name="x"/>, with its probability; best first.</summary>
     public abstract IReadOnlyList<(double X, double Probability)> BetterPlaces(double x);
 
-    /// <summary>The check that would best settle what the wall is at this bracket.</summary>
-    public abstract CheckToDo? Settle(BracketActions bracket, bool support, IReadOnlyList<string> items);
+    /// <summary>The check that best settles whether what was picked for this bracket holds; never one that does not help.</summary>
+    public abstract CheckToDo Settle(BracketPlan bracket, IReadOnlyList<string> items);
 }

@@ -39,6 +39,13 @@ public sealed class CheckPolicy
         return new CheckPolicy(prior, offers, decision).Root(prior);
     }
 
+    /// <summary>What one check does by itself: chance that the best action is the right one before it, and expected after it.</summary>
+    public static (double Before, double After) Alone(double[] prior, CheckOffer offer, CheckDecision decision)
+    {
+        var one = new CheckPolicy(prior, [offer], decision);
+        return (one.Right(prior, one.BestAction(prior)), one.RightAfter(prior, 0));
+    }
+
     private CheckChoice Root(double[] prior)
     {
         double now = _values[0], best = now, before = Right(prior, BestAction(prior));

@@ -4,7 +4,11 @@ namespace Pattress.Walls;
 /// <param name="Hidden">What hangs there will hide a thin hole.</param>
 /// <param name="HasHole">A hole is there already, so that wires need none.</param>
 /// <param name="HasOutlet">An outlet or light fitting could be opened.</param>
-public sealed record CheckSite(bool Hidden, bool HasHole, bool HasOutlet);
+public sealed record CheckSite(bool Hidden, bool HasHole, bool HasOutlet)
+{
+    /// <summary>What else can be felt or heard here: <c>rattle</c> on a ceiling, <c>cold</c> on a wall to the outside; empty for neither.</summary>
+    public string Also { get; init; } = "";
+}
 
 /// <summary>The next check on a wall in words and numbers.</summary>
 /// <param name="Check">Id of the check, or empty: nothing is worth its price.</param>
@@ -17,6 +21,12 @@ public static class WallChecks
     /// <summary>Hypotheses kept apart; the unlikelier ones are left out and the rest scaled up.</summary>
     private const int Most = 12;
 
+    /// <summary>A check that is expected to raise the chance by less than this does not help by itself.</summary>
+    private const double LeastGain = 0.005;
+
+    /// <summary>Checks weighed together.</summary>
+    private const int MostOffers = 4;
+
     /// <summary>
     /// The best next check for a decision. <paramref name="loss"/> gives the loss in minutes of planning for the first
     /// build-up where the second is there; null: the price of a wrong fixing unless both take the same kinds of fixing.
@@ -26,7 +36,12 @@ public static class WallChecks
         var kept = belief.BuildUps.Where(b => b.Probability > 1e-4).Take(Most).ToList();
         double sum = kept.Sum(b => b.Probability);
         var offers = Offers(kept, site, rates ?? WallRates.Default);
-        var choice = CheckPolicy.Next([.. kept.Select(b => b.Probability / sum)], offers, Decision(kept, loss ?? WrongFixing));
+        double[] prior = [.. kept.Select(b => b.Probability / sum)];
+        var decision = Decision(kept, loss ?? WrongFixing);
+        // A check that helps only together with another is not proposed, and few are kept, so that the records stay few.
+        offers = [.. offers.Select(o => (Offer: o, Worth: CheckPolicy.Alone(prior, o, decision))).Where(o => o.Worth.After >= o.Worth.Before + LeastGain)
+            .OrderByDescending(o => (o.Worth.After - o.Worth.Before) / o.Offer.Price).ThenBy(o => o.Offer.Id, StringComparer.Ordinal).Take(MostOffers).Select(o => o.Offer)];
+        var choice = CheckPolicy.Next(prior, offers, decision);
         if (choice.Check < 0) return new("", 0, choice.Before, choice.After, 0, new("check_none", Said.Percent(choice.Before)));
         var offer = offers[choice.Check];
         return new(offer.Id, offer.Price, choice.Before, choice.After, choice.Gain,
@@ -44,14 +59,14 @@ public static class WallChecks
     }
 
     /// <summary>What a fixing holds in: the cavity behind a board, masonry straight away, or masonry through a gap.</summary>
-    private static string Holds(BuildUp b) => !b.HasBase ? b.Family == "lath" ? "laths" : "cavity" : b.HasVoid ? b.InsulationMm > 0 ? "far_" : "gap_" + Softness(b) : Softness(b);
+    private static string Holds(BuildUp b) => b.Base is "timber" or "steel" or "hollow_steel" ? b.Base : !b.HasBase ? b.Family == "lath" ? "laths" : "cavity" : b.HasVoid ? b.InsulationMm > 0 ? "far_" : "gap_" + Softness(b) : Softness(b);
 
     private static string Softness(BuildUp b) => b.Base == "aerated_block" ? "soft" : "hard";
 
     private static CheckDecision Decision(List<BuildUpBelief> kept, Func<BuildUp, BuildUp, double> loss) =>
         new([.. kept.Select(b => b.BuildUp.Id)], [.. kept.Select(a => kept.Select(h => loss(a.BuildUp, h.BuildUp)).ToArray())]);
 
-    private static List<CheckOffer> Offers(List<BuildUpBelief> kept, CheckSite site, WallRates rates)
+    internal static List<CheckOffer> Offers(List<BuildUpBelief> kept, CheckSite site, WallRates rates)
     {
         double hole = RateTable.Value("minutes_hole") + RateTable.Value(site.Hidden ? "minutes_filler_hidden" : "minutes_filler");
         List<CheckOffer> offers =
@@ -63,6 +78,7 @@ public static class WallChecks
             CheckFindings.Hook(kept, RateTable.Value("minutes_hook") + (site.HasHole ? 0 : hole), rates),
             CheckFindings.Wire(kept, RateTable.Value("minutes_wire") + (site.HasHole ? 0 : hole), rates),
         ];
+        if (site.Also.Length > 0) offers.Add(Words(kept, site.Also, RateTable.Value("minutes_tap"), rates));
         if (site.HasOutlet) offers.Add(Words(kept, "outlet", RateTable.Value("minutes_outlet"), rates));
         return offers;
     }

@@ -48,6 +48,28 @@ public class ApiTests(ServerFixture server) : IClassFixture<ServerFixture>
     public async Task No_script_may_stand_inline() =>
         Assert.DoesNotContain("unsafe-inline", string.Join(' ', (await server.Client.GetAsync("/api/schema")).Headers.GetValues("Content-Security-Policy")));
 
+    /// <summary>EN 1995-1-1 8.7.2 covers screws of 6 to 12 mm: one of 5 mm is answered with why not, under a status of its own.</summary>
+    [Fact]
+    public async Task A_rule_outside_its_range_says_that_it_is_not_covered()
+    {
+        using var answer = await Rule("""{"id":"en1995_1_1.8_7_2.withdrawal","inputs":{"d":5,"l_ef":60,"rho_k":350}}""");
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        using var document = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+        Assert.Contains("6 mm", document.RootElement.GetProperty("not_covered").GetString());
+    }
+
+    [Theory]
+    [InlineData("""{"id":"no.such.rule","inputs":{}}""", "unknown_rule")]
+    [InlineData("""{"id":"en1995_1_1.8_7_2.withdrawal","inputs":{"d":6}}""", "missing_input")]
+    [InlineData("""{"id":"en1995_1_1.8_7_2.withdrawal","inputs":{"d":6,"l_ef":60,"rho_k":350,"colour":1}}""", "unknown_input")]
+    public async Task A_rule_that_cannot_be_asked_is_refused(string body, string code)
+    {
+        using var answer = await Rule(body);
+        await IsProblem(answer, 400, code);
+    }
+
+    private Task<HttpResponseMessage> Rule(string body) => server.Client.PostAsync("/api/rule", new StringContent(body, Encoding.UTF8, "application/json"));
+
     internal static async Task IsProblem(HttpResponseMessage answer, int status, string code)
     {
         Assert.Equal((HttpStatusCode)status, answer.StatusCode);

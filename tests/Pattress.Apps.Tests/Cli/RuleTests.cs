@@ -40,6 +40,19 @@ public class RuleTests
         }
     }
 
+    /// <summary>EN 1995-1-1 8.7.2 covers screws of 6 to 12 mm: one of 5 mm is outside it, which is an answer (exit code 3) and no error.</summary>
+    [Fact]
+    public async Task Outside_the_range_of_a_rule_the_exit_code_is_3_and_the_document_says_why()
+    {
+        var ran = await Ran.Pattress("rule", "en1995_1_1.8_7_2.withdrawal", "d=5 mm", "l_ef=60 mm", "rho_k=350", "--json");
+        Assert.Equal(3, ran.Exit);
+        using var answer = JsonDocument.Parse(ran.Out);
+        Assert.Equal("en1995_1_1.8_7_2.withdrawal", answer.RootElement.GetProperty("id").GetString());
+        Assert.Contains("6 mm", answer.RootElement.GetProperty("not_covered").GetString());
+        Assert.False(answer.RootElement.TryGetProperty("value", out _));
+        Assert.Equal(0, (await Ran.Pattress("rule", "en1995_1_1.8_7_2.withdrawal", "d=6 mm", "l_ef=60 mm", "rho_k=350", "--json")).Exit);
+    }
+
     private static async Task<int> Count(params string[] words)
     {
         using var list = JsonDocument.Parse((await Ran.Pattress(["rules", .. words, "--json"])).Out);

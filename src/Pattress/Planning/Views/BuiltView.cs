@@ -41,15 +41,26 @@ public sealed class BuiltView : WallView
         [.. _line.Supports.Where(s => s.Probability >= 0.5 && Math.Abs(s.CentreMm - x) > ColumnMm)
             .OrderBy(s => Math.Abs(s.CentreMm - x)).Take(3).Select(s => (Math.Round(s.CentreMm), UsableAt(Math.Round(s.CentreMm))))];
 
-    public override CheckToDo? Settle(BracketActions bracket, bool support, IReadOnlyList<string> items) =>
-        support ? SettleSupport(bracket, items) : _house.Settle(Wall, bracket.At, items);
+    public override CheckToDo Settle(BracketPlan bracket, IReadOnlyList<string> items) => bracket.Picked!.Best!.IntoSupport
+        ? SettleSupport(bracket.Actions, items) ?? Probe(bracket, items)
+        : Settling.Best(Wall, _house.BelievedAt(Wall.Id, bracket.Actions.At), bracket, items) ?? Settling.Look(Wall, bracket, items);
 
     private CheckToDo? SettleSupport(BracketActions bracket, IReadOnlyList<string> items)
     {
         double x = bracket.At.X;
         var zone = new Zone(Math.Max(0, x - ZoneMm), Math.Min(Wall.WidthMm, x + ZoneMm));
-        if (SupportModel.Infer(LineScans.Of(Wall, [zone])).Next is not { } next) return null;
+        if (SupportModel.Infer(LineScans.Of(Wall, [zone])).Next is not { } next || next.After < next.Before + Settling.LeastGain) return null;
         return new(next.Kind, Wall.Id, new(Math.Round(next.AtMm), bracket.At.Y), items, next.Why, next.Minutes, next.Before, next.After);
+    }
+
+    /// <summary>A thin hole where the bracket goes: how sure one is now, and how sure if it meets the support.</summary>
+    private CheckToDo Probe(BracketPlan bracket, IReadOnlyList<string> items)
+    {
+        double x = bracket.Actions.At.X + bracket.Actions.Plate.Holes[bracket.Picked!.Best!.Columns[0]].X, sure = bracket.Picked.Sure;
+        var scan = LineScans.Of(Wall, []);
+        var met = SupportModel.Infer(scan with { Readings = [.. scan.Readings, new ThinHole("probe", x, HoleMet.Support, bracket.Actions.At.Y)] });
+        double then = Math.Min(1, met.UsableAt(x) / Math.Max(0.02, 1 - met.DabProbability));
+        return new("probe", Wall.Id, bracket.Actions.At with { X = Math.Round(x) }, items, new Reason("check_probe", Said.Length(x), Said.Percent(sure), Said.Percent(then)), CheckMinutes.Of("probe"), sure, then);
     }
 
     private const double ZoneMm = 25;

@@ -44,20 +44,7 @@ public sealed class HouseBelief
     public IReadOnlyList<Believed> Whole(string wall) => [.. _walls[wall].BuildUps.Select(b => Of(b, b.Probability))];
 
     /// <summary>The wall at a place: its zones' build-ups by the chance that the place lies in them, the wall's own by the rest.</summary>
-    public IReadOnlyList<Believed> At(string wall, Point at)
-    {
-        double rest = 1;
-        var found = new List<Believed>();
-        foreach (var zone in _zones[wall])
-        {
-            double share = rest * Inside(zone, at);
-            if (share <= 0) continue;
-            rest -= share;
-            found.AddRange(zone.Belief.BuildUps.Select(b => Of(b, b.Probability * share)));
-        }
-        found.AddRange(_walls[wall].BuildUps.Select(b => Of(b, b.Probability * rest)));
-        return found;
-    }
+    public IReadOnlyList<Believed> At(string wall, Point at) => [.. BelievedAt(wall, at).Select(b => Of(b, b.Probability))];
 
     public IReadOnlyList<BelievedZone> Zones(string wall) => [.. _zones[wall].Select(z => new BelievedZone(
         z.Id, z.Kind, Area(z), [.. z.Belief.BuildUps.Select(b => Of(b, b.Probability * (1 - z.AsWall)))]))];
@@ -69,8 +56,28 @@ public sealed class HouseBelief
         foreach (var c in _walls[wall].Contradictions) yield return c.What;
     }
 
-    /// <summary>The check that best settles what the wall is, at this place; null when nothing is worth its price.</summary>
-    public CheckToDo? Settle(Wall wall, Point? at, IReadOnlyList<string> items) => WallChecks.Best(wall, at is { } p ? At(wall.Id, p) : Whole(wall.Id), at, items);
+    /// <summary>The check that best settles what the wall is; null when none helps for its price.</summary>
+    public CheckToDo? Settle(Wall wall)
+    {
+        var next = WallChecks.Next(_walls[wall.Id], Settling.Site(wall));
+        return next.Check.Length == 0 ? null : new(next.Check, wall.Id, null, [], next.Why, next.Minutes, next.Before, next.After);
+    }
+
+    /// <summary>The same as <see cref="At"/>, with the depths of each build-up.</summary>
+    public IReadOnlyList<BuildUpBelief> BelievedAt(string wall, Point at)
+    {
+        double rest = 1;
+        var found = new List<BuildUpBelief>();
+        foreach (var zone in _zones[wall])
+        {
+            double share = rest * Inside(zone, at);
+            if (share <= 0) continue;
+            rest -= share;
+            found.AddRange(zone.Belief.BuildUps.Select(b => b with { Probability = b.Probability * share }));
+        }
+        found.AddRange(_walls[wall].BuildUps.Select(b => b with { Probability = b.Probability * rest }));
+        return found;
+    }
 
     /// <summary>Readings over openings speak of lintels, not of the wall.</summary>
     internal static WallEvidence Plain(WallEvidence e) => e with

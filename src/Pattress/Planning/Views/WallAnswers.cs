@@ -21,7 +21,7 @@ internal static class WallAnswers
             [.. line.Supports.Select(s => new SupportBand(s.CentreMm, s.SdMm, s.WidthMm, s.Probability * studs))],
             [.. line.Pitches.Select(p => new PitchChance(p.Mm, p.Probability))],
             [.. house.Zones(wall.Id).Select(z => new ZoneAnswer(z.Id, z.Kind, z.Area, Chances(z.Believed)))],
-            view.Strips, house.Settle(wall, null, []),
+            view.Strips, house.Settle(wall),
             [.. Further(wall), .. house.Notes(wall.Id), .. line.Contradictions.Select(c => c.What)]);
     }
 

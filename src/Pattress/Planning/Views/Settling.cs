@@ -1,0 +1,72 @@
+using Pattress.Jobs;
+using Pattress.Walls;
+
+namespace Pattress.Planning.Views;
+
+/// <summary>
+/// Which check settles what stands behind a bracket, where the fixing does not aim at a support: the exact policy over the checks that are
+/// possible here, for the decision at hand, which fixing to set. What is said of a check is what that one check does.
+/// </summary>
+internal static class Settling
+{
+    /// <summary>A check that is expected to raise the chance by less than this does not help, and is not proposed (assumed).</summary>
+    public const double LeastGain = 0.005;
+
+    private const int MostBuildUps = 10, MostChoices = 6, MostOffers = 4;
+
+    /// <summary>What can be done on a wall: whether a hole is there already, and what else can be looked at or felt.</summary>
+    public static CheckSite Site(Wall wall) => new(
+        true, wall.Readings.Any(r => r.Kind is "hole" or "probe" && !r.Withdrawn),
+        wall.Services.Any(s => s.IsElectrical) && !wall.Readings.Any(r => r.Kind == "outlet" && !r.Withdrawn))
+    {
+        Also = wall.Kind == "ceiling" ? "rattle" : wall.OtherSide == "outside" ? "cold" : "",
+    };
+
+    /// <summary>The check, or null where none helps.</summary>
+    public static CheckToDo? Best(Wall wall, IReadOnlyList<BuildUpBelief> believed, BracketPlan bracket, IReadOnlyList<string> items)
+    {
+        var kept = believed.GroupBy(b => b.BuildUp.Id, StringComparer.Ordinal).Select(g => g.First() with { Probability = g.Sum(b => b.Probability) })
+            .OrderByDescending(b => b.Probability).ThenBy(b => b.BuildUp.Id, StringComparer.Ordinal).Take(MostBuildUps).ToList();
+        double[] prior = [.. kept.Select(b => b.Probability / kept.Sum(k => k.Probability))];
+        double[][] holds = OrElsewhere(Holds(bracket, kept), kept.Count);
+        var helpful = WallChecks.Offers(kept, Site(wall), WallRates.Default).Select(o => (Offer: o, After: After(prior, holds, o)))
+            .Where(o => o.After >= Before(prior, holds) + LeastGain).OrderByDescending(o => (o.After - Before(prior, holds)) / o.Offer.Price)
+            .ThenBy(o => o.Offer.Id, StringComparer.Ordinal).Take(MostOffers).ToList();
+        if (helpful.Count == 0) return null;
+        double wrong = RateTable.Value("minutes_wrong_fixing");
+        var decision = new CheckDecision([.. holds.Select((_, i) => i.ToString(System.Globalization.CultureInfo.InvariantCulture))], [.. holds.Select(row => row.Select(s => wrong * (1 - s)).ToArray())]);
+        int chosen = CheckPolicy.Next(prior, [.. helpful.Select(o => o.Offer)], decision).Check;
+        var (offer, after) = helpful[Math.Max(chosen, 0)];
+        double before = Before(prior, holds);
+        return new(offer.Id, wall.Id, bracket.Actions.At, items, new Reason("check_do_wall", Said.Name("check." + offer.Id), Said.Percent(before), Said.Percent(after)), offer.Price, before, after);
+    }
+
+    /// <summary>Where nothing felt or heard helps: look behind.</summary>
+    public static CheckToDo Look(Wall wall, BracketPlan bracket, IReadOnlyList<string> items)
+    {
+        double seen = 1 - WallRates.Default.Misread;
+        return new("look", wall.Id, bracket.Actions.At, items, new Reason("check_open", Said.Percent(bracket.Picked!.Sure)), CheckMinutes.Of("look"), bracket.Picked.Sure, Math.Max(seen, bracket.Picked.Sure));
+    }
+
+    /// <summary>At [choice][build-up]: the share of the build-up in which the choice holds. Choices that hold in the same ideas are one.</summary>
+    private static double[][] Holds(BracketPlan bracket, List<BuildUpBelief> kept) =>
+        [.. bracket.All.Where(c => c.HoldsIn.Count > 0).OrderByDescending(c => Choice.Rounded(c.Sure)).DistinctBy(c => string.Join(' ', c.HoldsIn.Select(i => bracket.Ideas.ToList().IndexOf(i)))).Take(MostChoices)
+            .Select(c => kept.Select(b => Share(c, bracket.Ideas, b.BuildUp.Id)).ToArray())];
+
+    private static double Share(Candidate c, IReadOnlyList<Idea> ideas, string buildUp)
+    {
+        double all = ideas.Where(i => i.First.BuildUp == buildUp).Sum(i => i.Probability);
+        return all <= 0 ? 0 : c.HoldsIn.Where(i => i.First.BuildUp == buildUp).Sum(i => i.Probability) / all;
+    }
+
+    /// <summary>To look for another place is right where nothing holds here.</summary>
+    private static double[][] OrElsewhere(double[][] holds, int buildUps) =>
+        [.. holds, [.. Enumerable.Range(0, buildUps).Select(h => 1 - holds.Max(row => row[h]))]];
+
+    /// <summary>Chance that the best decision is right, now.</summary>
+    private static double Before(double[] prior, double[][] holds) => holds.Max(row => row.Select((s, h) => s * prior[h]).Sum());
+
+    /// <summary>The same after a check, over its findings.</summary>
+    private static double After(double[] prior, double[][] holds, CheckOffer offer) =>
+        offer.Likelihood.Sum(finding => holds.Max(row => row.Select((s, h) => s * prior[h] * finding[h]).Sum()));
+}
