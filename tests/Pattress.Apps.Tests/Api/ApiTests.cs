@@ -55,7 +55,7 @@ public class ApiTests(ServerFixture server) : IClassFixture<ServerFixture>
         using var answer = await Rule("""{"id":"en1995_1_1.8_7_2.withdrawal","inputs":{"d":5,"l_ef":60,"rho_k":350}}""");
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
         using var document = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
-        Assert.Contains("6 mm", document.RootElement.GetProperty("not_covered").GetString());
+        Assert.Contains("from 6 to 12", document.RootElement.GetProperty("not_covered").GetString());
     }
 
     [Theory]

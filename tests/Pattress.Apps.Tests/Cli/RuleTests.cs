@@ -48,7 +48,8 @@ public class RuleTests
         Assert.Equal(3, ran.Exit);
         using var answer = JsonDocument.Parse(ran.Out);
         Assert.Equal("en1995_1_1.8_7_2.withdrawal", answer.RootElement.GetProperty("id").GetString());
-        Assert.Contains("6 mm", answer.RootElement.GetProperty("not_covered").GetString());
+        Assert.Equal("outside_range", answer.RootElement.GetProperty("code").GetString());
+        Assert.Contains("from 6 to 12", answer.RootElement.GetProperty("not_covered").GetString());
         Assert.False(answer.RootElement.TryGetProperty("value", out _));
         Assert.Equal(0, (await Ran.Pattress("rule", "en1995_1_1.8_7_2.withdrawal", "d=6 mm", "l_ef=60 mm", "rho_k=350", "--json")).Exit);
     }
