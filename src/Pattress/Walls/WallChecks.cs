@@ -21,8 +21,8 @@ public static class WallChecks
     /// <summary>Hypotheses kept apart; the unlikelier ones are left out and the rest scaled up.</summary>
     private const int Most = 12;
 
-    /// <summary>A check that is expected to raise the chance by less than this does not help by itself.</summary>
-    private const double LeastGain = 0.005;
+    /// <summary>A check that is expected to raise the chance by less than one in a hundred does not help by itself.</summary>
+    private const double LeastGain = 0.01;
 
     /// <summary>Checks weighed together.</summary>
     private const int MostOffers = 4;

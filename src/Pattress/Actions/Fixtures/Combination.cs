@@ -27,9 +27,13 @@ public static class Combination
 
     /// <summary>
     /// True where the two work against each other: their product is negative by more than rounding, so that the same load
-    /// in other units never gets another factor.
+    /// in other units never gets another factor. A variable part below a millionth of the permanent one is rounding itself.
     /// </summary>
-    private static bool Helps(Wrench g, Wrench q) => Together(g, q) < -Rounding * Math.Sqrt(Together(g, g) * Together(q, q));
+    private static bool Helps(Wrench g, Wrench q)
+    {
+        double permanent = Together(g, g), variable = Together(q, q);
+        return variable > Rounding * Rounding * permanent && Together(g, q) < -Rounding * Math.Sqrt(permanent * variable);
+    }
 
     private static double Together(Wrench g, Wrench q) =>
         g.N * q.N + g.Vx * q.Vx + g.Vy * q.Vy + (g.Mx * q.Mx + g.My * q.My + g.Tz * q.Tz) / (LeverMm * LeverMm);

@@ -9,8 +9,8 @@ namespace Pattress.Planning.Views;
 /// </summary>
 internal static class Settling
 {
-    /// <summary>A check that is expected to raise the chance by less than this does not help, and is not proposed (assumed).</summary>
-    public const double LeastGain = 0.005;
+    /// <summary>A check that is expected to raise the chance by less than one in a hundred does not help, and is not proposed (assumed).</summary>
+    public const double LeastGain = 0.01;
 
     private const int MostBuildUps = 10, MostChoices = 6, MostOffers = 4;
 
