@@ -7,7 +7,10 @@ namespace Pattress.Planning;
 /// <summary>What would do where nothing holds, with places and numbers where they are known: another place, a support, a noggin or pattress board, a batten, more brackets.</summary>
 public static class Remedies
 {
-    private const int Most = 5, MostBrackets = 8;
+    private const int Most = 5, MostBrackets = 8, MostHoles = 8;
+
+    // Supports further apart than this have others between them that nobody has found (common practice, no source).
+    private const double NeighboursMm = 700;
 
     /// <summary>A support is named as a place when it is at least this likely; a move is proposed when it is at least so much likelier there.</summary>
     private const double Likely = 0.5, Gain = 0.05;
@@ -47,7 +50,7 @@ public static class Remedies
     private static void Between(double x, WallView wall, List<Reason> said)
     {
         var known = wall.Answer.Supports.Where(s => s.Probability >= Likely).OrderBy(s => s.CentreMm).ToList();
-        if (known.LastOrDefault(s => s.CentreMm <= x) is { } left && known.FirstOrDefault(s => s.CentreMm > x) is { } right)
+        if (known.LastOrDefault(s => s.CentreMm <= x) is { } left && known.FirstOrDefault(s => s.CentreMm > x) is { } right && right.CentreMm - left.CentreMm <= NeighboursMm)
         {
             Said[] places = [Said.Length(Math.Round(left.CentreMm)), Said.Length(Math.Round(right.CentreMm))];
             said.AddRange([new Reason("remedy_batten_at", places), new Reason("remedy_noggin_at", places)]);
@@ -65,7 +68,10 @@ public static class Remedies
         if (answer.ToeUtilisation > 1 && !ask.ToeStrip) said.Add(new Reason("remedy_strip"));
         if (!person && Math.Ceiling(brackets * over) is var more && more <= MostBrackets) said.Add(new Reason("remedy_more_brackets", Said.Count((int)more), Said.Count(brackets)));
         if (answer.Governs is "lateral" or "shear_arm" or "bearing_masonry" or "bearing_steel" or "board_bearing" or "steel_shear")
-            said.Add(new Reason("remedy_more_holes", Said.Count((int)Math.Ceiling(shown.Holes.Count * over)), Said.Count(shown.Holes.Count)));
+        {
+            if (Math.Ceiling(shown.Holes.Count * over) is var holes && holes <= MostHoles)
+                said.Add(new Reason("remedy_more_holes", Said.Count((int)holes), Said.Count(shown.Holes.Count)));
+        }
         else if (b.Actions.Plate.ArmMm > 0) said.Add(new Reason("remedy_arm", Said.Length(Math.Ceiling(height * over / 10) * 10), Said.Length(height), Said.Length(Math.Floor(b.Actions.Plate.ArmMm / over)), Said.Length(b.Actions.Plate.ArmMm)));
         if (!person) said.Add(new Reason("remedy_less", Said.Percent(1 / over)));
     }
