@@ -4,7 +4,7 @@ self.importScripts('./service-worker-assets.js');
 const cacheName = 'pattress-' + self.assetsManifest.version;
 const wanted = /\.(html|m?js|css|svg|png|wasm|dat|json|webmanifest|ttf|woff2?)$/;
 // What a wall can be edited without: fetched when the app has time, or when it is first wanted.
-const later = /(^|\/)(later|highs|fonts)\/|PdfSharp|Pattress\.Pdf|MigraDoc|OxyPlot|\.ttf$/i;
+const later = /(^|\/)(later|highs|fonts)\/|PdfSharp|Pattress\.Pdf|\.ttf$/i;
 const never = /(^|\/)service-worker/;
 const assets = self.assetsManifest.assets.filter(a => wanted.test(a.url) && !never.test(a.url));
 const asked = a => new Request(a.url, { integrity: a.hash, cache: 'no-cache' });
