@@ -143,7 +143,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
         // What the browser throws when the quota is used up.
         await visit.Page.EvaluateAsync("() => { IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; }");
         await SetTitle(visit.Page, "Too much");
-        await Assertions.Expect(visit.Page.Locator("[role=alert] p")).ToContainTextAsync("is not saved");
+        await Assertions.Expect(visit.Page.Locator("main [role=alert] p")).ToContainTextAsync("is not saved");
         await Assertions.Expect(visit.Page.Locator(".job-title")).ToHaveTextAsync("Too much");
         var file = await visit.Page.RunAndWaitForDownloadAsync(() => visit.Page.Locator("main [role=alert] button").ClickAsync());
         Assert.Contains("Too much", await File.ReadAllTextAsync(await file.PathAsync()), StringComparison.Ordinal);
