@@ -4,7 +4,7 @@ namespace Pattress.Actions.Fixtures;
 internal static class Weights
 {
     /// <summary>Standard gravity, m/s² (third CGPM, 1901).</summary>
-    public const double Gravity = 9.80665;
+    public const double Gravity = Quantities.Units.Gravity;
 
     private static readonly Lazy<Dictionary<string, WeightRow>> Rows = new(() => CsvTable.FromEmbedded("data/fixtures/weights.csv").Rows
         .ToDictionary(r => r["id"], r => new WeightRow(r["id"], r.Number("value"), r["unit"], r["source"]), StringComparer.Ordinal));

@@ -11,7 +11,7 @@ internal sealed record ClaimAsRead(Claim Claim, CommonBasis? Common, IReadOnlyLi
 /// <summary>Reads claims; a weight on a stated arm and bracket becomes the pull on its fixing.</summary>
 internal static class ClaimsRead
 {
-    private const double Gravity = 9.80665, NinetyPercent = 1.6448536269514722;
+    private const double NinetyPercent = 1.6448536269514722;
 
     public static IReadOnlyList<ClaimAsRead> Of(Entry document, ProblemList problems) => [.. document.ItemsOf("claims").Select(e => Read(e, problems)).OfType<ClaimAsRead>()];
 
@@ -22,7 +22,7 @@ internal static class ClaimsRead
             problems.Add("claim_one_load", e.Path, "", "load_n or load_kg, one of the two");
             return null;
         }
-        double load = e.MaybeNumber("load_n") ?? e.NumberOf("load_kg") * Gravity;
+        double load = e.MaybeNumber("load_n") ?? e.NumberOf("load_kg") * Quantities.Units.Gravity;
         var claim = new Claim(e.TextOf("kind"), load, Load(e.TextOr("load", "not_said")), Basis(e.TextOr("basis", "not_said")), e.MaybeNumber("safety_factor"), e.MaybeText("board"));
         return claim.Load == ClaimedLoad.Cantilever ? Cantilevered(claim, e) : OnBasis(claim, ClaimReading.OnCommonBasis(claim));
     }

@@ -12,8 +12,6 @@ public static class ProofOf
     /// <summary>Factor on the characteristic action (assumed, after BS 8539's gentler rate).</summary>
     public const double Factor = 1.25;
 
-    private const double NewtonsPerLitre = 9.80665;
-
     private static readonly IReadOnlyList<(string Way, double MostN)> Ways =
         [.. CsvTable.FromEmbedded("data/trials/proof_ways.csv").Rows.Where(r => r["way"] != "bucket_on_arm").Select(r => (r["way"], r.Number("most_n")))];
 
@@ -62,7 +60,7 @@ public static class ProofOf
         double service = Service(b);
         double cap = b.Utilisation > 0 && odds.CharacteristicShare > 0 ? service / odds.CharacteristicShare / b.Utilisation : 0;
         return ProofPlan.InService(1, service, cap, Factor).Value is { } plan
-            ? new(b.Index, b.Plate.ArmMm, plan.LoadN, plan.LoadN / NewtonsPerLitre, cap, plan.HoldSeconds, plan.MovementMm)
+            ? new(b.Index, b.Plate.ArmMm, plan.LoadN, plan.LoadN / Quantities.Units.Gravity, cap, plan.HoldSeconds, plan.MovementMm)
             : null;
     }
 

@@ -13,6 +13,9 @@ namespace Pattress.Jobs.Site;
 /// <param name="Last">The last record of this, with the fixing that is planned now, or null.</param>
 public sealed record ProofTask(string Item, int Bracket, int? Hole, Point At, string Fixing, double LoadN, double CapN, double HoldS, double MovementMm, ProofRecord? Last)
 {
+    /// <summary>The weight that pulls so hard, kg; a litre of water is one.</summary>
+    public double HangKg => LoadN / Quantities.Units.Gravity;
+
     public bool Held => Last is { Result: "held" };
 }
 

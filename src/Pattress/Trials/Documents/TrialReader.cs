@@ -117,10 +117,9 @@ internal sealed class TrialReader
     /// <summary>A mass that was hung, as its weight.</summary>
     private double Hung(int line, string text)
     {
-        const double Gravity = 9.80665;
         if (!QuantityText.TryParseOrBare(text, Dimension.MassKg, out double mass, out string code)) Fault(code, line, "load_kg", text, QuantityText.Allowed(Dimension.MassKg));
-        else if (!(mass > 0 && mass * Gravity <= LargestN)) Fault("trial_load_range", line, "load_kg", text, "above 0 and at most 10 MN of weight");
-        else return mass * Gravity;
+        else if (!(mass > 0 && mass * Quantities.Units.Gravity <= LargestN)) Fault("trial_load_range", line, "load_kg", text, "above 0 and at most 10 MN of weight");
+        else return mass * Quantities.Units.Gravity;
         return 0;
     }
 
