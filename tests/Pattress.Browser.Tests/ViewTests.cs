@@ -58,7 +58,7 @@ public class ViewTests(Chromium chromium, PublishedApp app)
         {
             await visit.Turn(path);
             int over = await Overflow(visit.Page);
-            if (over > 0) wrong.Add($"{name} is {over} px too wide");
+            if (over > 0) wrong.Add($"{name} is {over} px too wide: {await Widest(visit.Page)}");
         }
 
         Assert.True(wrong.Count == 0, string.Join("\n", wrong));
@@ -119,6 +119,8 @@ public class ViewTests(Chromium chromium, PublishedApp app)
         var wrong = new List<string>();
         foreach (var state in States.All)
         {
+            // By way of another page, so that no sheet of the state before stands open.
+            await visit.Turn("/help");
             await visit.Turn(state.Path);
             await state.Bring(visit.Page);
             int over = await Overflow(visit.Page);
@@ -157,6 +159,10 @@ public class ViewTests(Chromium chromium, PublishedApp app)
 
     private static Task<int> Overflow(IPage page) =>
         page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth)");
+
+    /// <summary>What sticks out, so that a failure says where to look.</summary>
+    private static Task<string> Widest(IPage page) => page.EvaluateAsync<string>(
+        "[...document.querySelectorAll('main *, nav *, header *')].filter(e => (e.getBoundingClientRect().right > document.documentElement.clientWidth + 1 || e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 1) && !e.closest('.scroll')).slice(0, 4).map(e => e.tagName + '.' + (e.getAttribute('class') ?? '') + ' ' + (e.textContent ?? '').trim().slice(0, 30)).join(' | ')");
 
     private static async Task<IReadOnlyList<string>> Violations(IPage page)
     {
