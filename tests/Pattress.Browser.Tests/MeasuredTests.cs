@@ -3,7 +3,7 @@ namespace Pattress.Browser.Tests;
 /// <summary>Measured and printed, not judged: the machine that builds is not the phone.</summary>
 public class MeasuredTests(Chromium chromium, PublishedApp app)
 {
-    [Fact]
+    [Fact(DisableParallelization = true)]
     public async Task Time_of_a_plan_in_the_published_build()
     {
         await using var visit = await Visit.To(chromium, app, "/plan", 360);
@@ -15,7 +15,7 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
         Assert.All(times, t => Assert.True(t > 0));
     }
 
-    [Fact]
+    [Fact(DisableParallelization = true)]
     public async Task Time_of_a_plan_after_one_change()
     {
         await using var visit = await Visit.To(chromium, app, "/plan", 360);
@@ -36,7 +36,7 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
         return least;
     }
 
-    [Fact]
+    [Fact(DisableParallelization = true)]
     public void Size_of_the_download()
     {
         var files = Directory.GetFiles(Path.Combine(PublishedApp.Server, "wwwroot"), "*.br", SearchOption.AllDirectories);
@@ -46,7 +46,7 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
     }
 
     /// <summary>Installed, with the processor slowed to a quarter as a phone's is: the first paint, and when it can be used.</summary>
-    [Fact]
+    [Fact(DisableParallelization = true)]
     public async Task Start_of_the_installed_app_on_a_slow_processor()
     {
         await using var visit = await Visit.To(chromium, app, "/", 360);

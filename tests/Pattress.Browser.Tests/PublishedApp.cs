@@ -3,7 +3,8 @@ using System.Net;
 using System.Net.Sockets;
 
 [assembly: AssemblyFixture(typeof(Pattress.Browser.Tests.PublishedApp))]
-[assembly: Xunit.v3.Parallelization(Mode = Xunit.Sdk.ParallelMode.None)]
+// Two visits beside each other, each with a browser context of its own; what is measured runs alone.
+[assembly: Xunit.v3.Parallelization(Mode = Xunit.Sdk.ParallelMode.All, MaxThreads = 2)]
 
 namespace Pattress.Browser.Tests;
 
