@@ -12,6 +12,9 @@ internal static class Campaign
     /// <summary>Tests slower than this are not used, ms.</summary>
     internal const int SlowestMs = 1500;
 
+    /// <summary>A mutant is tried by its quickest tests, up to this much time in all, ms.</summary>
+    private const int EnoughMs = 12_000;
+
     private const int Seed = 20_251;
 
     internal static int Baseline(string folder, string[] spaces)
@@ -40,6 +43,8 @@ internal static class Campaign
         {
             if (clock.Elapsed.TotalSeconds > seconds) break;
             var tests = usable.Where(t => mutant.Id == 0 || Array.BinarySearch(t.Reaches, mutant.Id) >= 0).OrderBy(t => t.Ms).ToList();
+            long sum = 0;
+            tests = [.. tests.TakeWhile(t => (sum += t.Ms) <= EnoughMs)];
             string verdict = tests.Count == 0 ? "reached by no test" : Ask(worker ??= Start(folder, File.ReadAllLines(Path.Combine(folder, "spaces.txt"))), mutant, tests);
             if (verdict == "runs too long") { End(worker!); worker = null; }
             results.WriteLine($"{mutant.Id}\t{verdict}");

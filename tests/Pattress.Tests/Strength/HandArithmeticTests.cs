@@ -29,6 +29,12 @@ public class HandArithmeticTests
         { "en1993_1_3.table_8_2.net_section", [20, 300], 6000 },
         // 100/min(400, 500) + 50/min(250, 900) = 0.45
         { "en1993_1_3.8_3.combined", [100, 400, 500, 50, 250, 900], 0.45 },
+        // Table 3.3 (from memory): clay 1 and 2 in general purpose mortar, aerated in thin layer, hollow concrete 4, clay 1 in light mortar
+        { "en1996_1_1.table_3_3.k", [0, 0], 0.55 },
+        { "en1996_1_1.table_3_3.k", [1, 0], 0.45 },
+        { "en1996_1_1.table_3_3.k", [10, 1], 0.8 },
+        { "en1996_1_1.table_3_3.k", [9, 0], 0.35 },
+        { "en1996_1_1.table_3_3.k", [0, 3], 0.4 },
         { "en1992_4.7_2_1_4.psi_re", [60], 0.8 },
         { "en1992_4.7_2_1_4.psi_ec", [30, 100], 1 / 1.2 },
         // c_1 = 60: (90 + 45) x min(80, 90)/(4.5 x 3600) = 0.6667; 0.7 + 0.3 x 45/90 = 0.85; sqrt(90/80) = 1.06066; 10000 x 0.601041
@@ -57,6 +63,8 @@ public class HandArithmeticTests
     [Theory]
     [InlineData("en1995_1_1.3_2.k_def", new double[] { 5, 2 }, "no_entry")]
     [InlineData("en1995_1_1.3_1.k_mod_panels", new double[] { 13, 0 }, "no_entry")]
+    [InlineData("en1996_1_1.table_3_3.k", new double[] { 12, 1 }, "no_entry")]
+    [InlineData("en1996_1_1.table_3_3.k", new double[] { 4, 2 }, "no_entry")]
     [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 0, 4, 0, 501 }, "above_limit")]
     public void What_the_table_leaves_empty_is_not_covered(string id, double[] x, string code) => Assert.Equal(code, RuleBook.Find(id)!.Evaluate(x).Why!.Code);
 }

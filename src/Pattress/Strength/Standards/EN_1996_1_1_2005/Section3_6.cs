@@ -11,6 +11,14 @@ public static class Section3_6
 {
     private const string Document = "EN 1996-1-1", Edition = "2005+A1:2012", Head = "EN 1996-1-1:2005+A1:2012 ";
 
+    private static readonly StandardTable Constants = StandardTable.Read("en1996_1_1_k");
+    private static readonly double?[][] K = [.. new[] { "general", "thin_layer", "lightweight_600", "lightweight_800" }.Select(Constants.MaybeColumn)];
+    private static readonly string[] Units = [.. Constants.Words], Clauses = [.. Constants.Words.Select(w => Head + "Table 3.3, " + w)];
+
+    // Table 3.3, recommended values, from memory: a gap is a mortar that the table does not pair with the unit.
+    private static RuleResult Constant(double unit, double mortar, Trace? trace) => K[(int)mortar][(int)unit] is { } k
+        ? trace.LookUp("K", k, "", Clauses[(int)unit]) : new NotCovered(Head + "Table 3.3", "no_entry", Said.Words(Units[(int)unit]));
+
     /// <summary>(3.2): general purpose and lightweight mortar.</summary>
     internal static double f_k(double K, double f_b, double f_m, Trace? trace) =>
         trace.Step("f_k", K * Pow(f_b, 0.7) * Pow(f_m, 0.3), "N/mm²", Head + "(3.2)", [In.Of(K), In.Of(f_b), In.Of(f_m)]);
@@ -26,5 +34,8 @@ public static class Section3_6
     public static readonly Rule ThinLayerStrength = new("en1996_1_1.3_6_1_2.f_k_thin_layer", Document, Edition, Head + "3.6.1.2 (3.3)",
         "Strength of masonry in thin layer mortar", "N/mm²", (x, t) => f_k_thin(x[0], x[1], t), Input.Number("K", 0.2, 1), Input.Stress("f_b", 0.5, 50));
 
-    public static IReadOnlyList<Rule> Rules => [Strength, ThinLayerStrength];
+    public static readonly Rule TableConstant = new("en1996_1_1.table_3_3.k", Document, Edition, Head + "Table 3.3", "Constant K of masonry by unit, group and mortar (recommended value)", "",
+        (x, t) => Constant(x[0], x[1], t), Parameter.Choice("unit", [.. Constants.Words]), Parameter.Choice("mortar", "general", "thin_layer", "lightweight_600", "lightweight_800"));
+
+    public static IReadOnlyList<Rule> Rules => [Strength, ThinLayerStrength, TableConstant];
 }
