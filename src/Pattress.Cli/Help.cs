@@ -18,5 +18,5 @@ internal static class Help
 
         """;
 
-    private static string Line(Command command) => $"  {$"pattress {command.Name} {command.Takes}",-33}{command.Says}";
+    private static string Line(Command command) => $"  {$"pattress {command.Name} {command.Takes}",-35} {command.Says}";
 }

@@ -55,6 +55,7 @@ public sealed class Keys(Visit visit) : Hand(visit)
           const stops = [...scope.querySelectorAll('a[href], button, input, select, summary, [tabindex]')]
             .filter(e => e.tabIndex >= 0 && !e.disabled && e.checkVisibility());
           const to = stops.indexOf(target), here = document.activeElement;
+          if (target === here) return 0;
           if (to < 0) return null;
           const at = stops.indexOf(here);
           if (at >= 0) return to - at;
@@ -90,9 +91,9 @@ public sealed class Keys(Visit visit) : Hand(visit)
     {
         for (int tries = 0; tries < 4; tries++)
         {
-            if (await target.EvaluateAsync<bool>("e => e === document.activeElement")) return;
             int? stops = await target.EvaluateAsync<int?>(Stops);
             Assert.True(stops is not null, "the tab key never comes to " + target);
+            if (stops == 0) return;
             for (int i = 0; i < Math.Abs(stops.Value); i++) await Page.Keyboard.PressAsync(stops > 0 ? "Tab" : "Shift+Tab");
         }
 

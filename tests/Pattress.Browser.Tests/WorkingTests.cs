@@ -82,28 +82,6 @@ public class WorkingTests(Chromium chromium, PublishedApp app)
         Assert.Equal(before, await visit.Ask("JobOnDesk"));
     }
 
-    [Fact]
-    public async Task A_job_from_empty_by_keyboard_alone_reaches_a_plan()
-    {
-        await using var visit = await Visit.To(chromium, app, "/job", 1280);
-        await Press(visit, "New job");
-        await visit.Go("/wall-new");
-        await Press(visit, "Add the wall");
-        await Press(visit, "Hang something");
-        await Press(visit, "curtain pole");
-        await Assertions.Expect(visit.Page.Locator("h1")).ToHaveTextAsync("Curtain pole", new() { IgnoreCase = true });
-        using var plan = await visit.Plan();
-        Assert.Equal("curtain_pole", plan.RootElement.GetProperty("items")[0].GetProperty("what").GetString());
-        await visit.Saved();
-    }
-
-    private static async Task Press(Visit visit, string label)
-    {
-        var target = visit.Page.Locator("main button, main a", new() { HasTextString = label }).First;
-        await target.FocusAsync();
-        await visit.Page.Keyboard.PressAsync("Enter");
-    }
-
     private static Task<string> Verdict(Visit visit) => visit.Page.Locator(".answer .verdict").InnerTextAsync();
 
     private static async Task<string> Wall(Visit visit, string id)

@@ -14,7 +14,7 @@ internal static class CommandTable
         Command.Of("layout", "JOB", "where the brackets could go", 1, 1, [Json, Batch], BuyCommands.Layout),
         new("buy", "JOB", "the shopping, proven cheapest", 1, 1, [Json, Batch], BuyCommands.Buy),
         new("quote", "JOB", "the price for the customer", 1, 1, [Json, Batch], BuyCommands.Quote),
-        new("stock", "[JOB [CSV]]", "the van: list, CSV in and out, after the job", 0, 2, [Json, StockCommand.Csv, StockCommand.Done, StockCommand.Start], StockCommand.Run),
+        new("stock", "[JOB [CSV]]", "the van: list, CSV, after the job", 0, 2, [Json, StockCommand.Csv, StockCommand.Done, StockCommand.Start], StockCommand.Run),
         new("load", "JOB JOB...", "what to load in the van for several jobs", 1, 20, [Json], LoadCommand.Run),
         Command.Of("repair", "JOB ITEM BRACKET MM", "a fixing came away: what can be done", 4, 4, [Json, RepairCommand.Torn, RepairCommand.Crushed], RepairCommand.Run),
         Command.Of("papers", "JOB", "PDF papers and SVG drawings into a folder", 1, 1, [Json, PapersCommand.Out, PapersCommand.Paper], PapersCommand.Run),

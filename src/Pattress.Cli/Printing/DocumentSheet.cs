@@ -26,9 +26,10 @@ internal sealed class DocumentSheet(Sheet sheet)
     private void Write(string name, JsonElement value)
     {
         if (value.ValueKind == JsonValueKind.Object) WriteObject(name, value);
+        else if (IsList(value) && value.EnumerateArray().All(IsSaid)) WriteSaid(name, value);
         else if (IsList(value) && IsTable(value)) WriteTable(name, value);
         else if (IsList(value)) WriteRecords(name, value);
-        else if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() > 0) sheet.Item(Label(name) + ":", Cell(value));
+        else if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() > 0) sheet.Item(Label(name) + ":", Cell(name, value));
     }
 
     private void WriteObject(string name, JsonElement value)
@@ -43,6 +44,21 @@ internal sealed class DocumentSheet(Sheet sheet)
     // A table only where its rows are flat and few columns wide; else each row is a record of its own.
     private static bool IsTable(JsonElement rows) => rows.EnumerateArray()
         .All(r => r.EnumerateObject().Count() <= MostColumns && r.EnumerateObject().All(f => f.Value.ValueKind is not (JsonValueKind.Object or JsonValueKind.Array)));
+
+    /// <summary>A reason and nothing else: its code, perhaps its sentence.</summary>
+    private static bool IsSaid(JsonElement row) => row.EnumerateObject().All(f => f.Name is "code" or "why") && row.TryGetProperty("code", out _);
+
+    private void WriteSaid(string name, JsonElement rows)
+    {
+        sheet.Heading(Label(name));
+        foreach (var row in rows.EnumerateArray())
+            sheet.Item("-", row.TryGetProperty("why", out var why) ? why.GetString()! : Texts.Name(row.GetProperty("code").GetString()!));
+    }
+
+    /// <summary>Rows less likely than this stand in the JSON only.</summary>
+    private const double LeastLikely = 0.001;
+
+    private static bool Negligible(JsonElement row) => row.TryGetProperty("probability", out var p) && p.ValueKind == JsonValueKind.Number && p.GetDouble() < LeastLikely;
 
     private void WriteRecords(string name, JsonElement rows)
     {
@@ -59,18 +75,24 @@ internal sealed class DocumentSheet(Sheet sheet)
         var fields = rows.EnumerateArray().SelectMany(r => r.EnumerateObject()).Select(f => f.Name).Distinct(StringComparer.Ordinal).ToList();
         if (fields.Count > 1) fields.Remove("code");
         var table = Columns.Of([.. fields.Select(f => (IsNumber(rows[0], f) ? ">" : "") + Label(f))]);
-        foreach (var row in rows.EnumerateArray()) table.Row([.. fields.Select(f => row.TryGetProperty(f, out var v) ? Cell(v) : "")]);
+        foreach (var row in rows.EnumerateArray().Where(r => !Negligible(r))) table.Row([.. fields.Select(f => row.TryGetProperty(f, out var v) ? Cell(f, v) : "")]);
         sheet.Write(table);
     }
 
     private static bool IsNumber(JsonElement row, string field) => row.TryGetProperty(field, out var v) && v.ValueKind == JsonValueKind.Number;
+
+    // A chance is shown as the other sheets show it.
+    private static string Cell(string name, JsonElement value) => value.ValueKind == JsonValueKind.Number && IsChance(name) ? Shows.Percent(value.GetDouble())
+        : name == "mm" && value.ValueKind == JsonValueKind.Number && value.GetDouble() == 0 ? "none" : Cell(value);
+
+    private static bool IsChance(string name) => name is "before" or "after" || name.Contains("probability", StringComparison.Ordinal);
 
     private static string Cell(JsonElement value) => value.ValueKind switch
     {
         JsonValueKind.Number => Shows.ThreeFigures(value.GetDouble()),
         JsonValueKind.String => value.GetString()!.Replace('_', ' '),
         JsonValueKind.Array => string.Join(", ", value.EnumerateArray().Select(Cell)),
-        JsonValueKind.Object => string.Join(", ", value.EnumerateObject().Where(f => f.Name != "code").Select(f => $"{Label(f.Name)} {Cell(f.Value)}")),
+        JsonValueKind.Object => string.Join(", ", value.EnumerateObject().Where(f => f.Name != "code").Select(f => $"{Label(f.Name)} {Cell(f.Name, f.Value)}")),
         JsonValueKind.True => "yes",
         JsonValueKind.False => "no",
         _ => "none",

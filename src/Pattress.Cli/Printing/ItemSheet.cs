@@ -15,12 +15,20 @@ internal sealed class ItemSheet(Sheet sheet, Say say, bool working)
         sheet.Item($"{number}.", new Text(Sheet.Clean(Title(item)), new Style(decoration: Decoration.Bold)));
         sheet.Paragraph(Say.Of(item.Verdict), Indent, Say.Look(item.Verdict));
         sheet.Paragraph(say.Sentence(item.Why), Indent);
-        foreach (var remedy in item.Remedies) sheet.Item("or:", say.Sentence(remedy), Indent);
+        for (int i = 0; i < item.Remedies.Count; i++) sheet.Item(i == 0 ? "→ " : "or", say.Sentence(item.Remedies[i]), Indent);
+        if (item.Verdict == Verdict.CheckFirst) WritePlannedFor(item.Brackets);
         WriteBrackets(item.Brackets);
         if (item.Brackets.All(b => b.Fixing is not null)) sheet.Paragraph(Chance(item), Indent);
         foreach (var caution in item.Cautions) sheet.Item("-", say.Sentence(caution), Indent);
         WriteAssumed(item.Assumptions);
         if (working) foreach (var bracket in item.Brackets) new WorkingSheet(sheet, say).Write(bracket);
+    }
+
+    // What is ready says it in its reason.
+    private void WritePlannedFor(IReadOnlyList<BracketAnswer> brackets)
+    {
+        var names = brackets.Where(b => b.Fixing is not null).Select(b => say.Name(b.BuildUp)).Distinct(StringComparer.Ordinal).ToList();
+        if (names.Count > 0) sheet.Paragraph($"Planned for {string.Join("; ", names)}:", Indent);
     }
 
     // Folded they are counted, never left out.
@@ -40,7 +48,7 @@ internal sealed class ItemSheet(Sheet sheet, Say say, bool working)
     private void WriteBrackets(IReadOnlyList<BracketAnswer> brackets)
     {
         if (brackets.Count == 0) return;
-        var table = Columns.Of("Bracket at", "Fixing", "Hole", ">Used", "Governed by").Widths(11, 21, 20, 5, 12);
+        var table = Columns.Of("Bracket at", "Fixing", "Hole", ">Used", "Governed by").Widths(10, 21, 17, 5, 16);
         foreach (var bracket in brackets) table.Row(say.At(bracket.At), Fixing(bracket), Holes(bracket), Used(bracket), Governs(bracket));
         sheet.Write(table, Indent);
         foreach (string why in brackets.Where(b => b.Fixing is null).Select(b => say.Sentence(b.Why)).Distinct(StringComparer.Ordinal)) sheet.Paragraph(why, Indent);
@@ -52,8 +60,8 @@ internal sealed class ItemSheet(Sheet sheet, Say say, bool working)
         : "none that holds";
 
     private static string Support(BracketAnswer bracket) => bracket.Holes.Count == 0
-        ? ", into the support"
-        : $", into the support ({Shows.Percent(bracket.Holes.Min(h => h.SupportProbability))} sure)";
+        ? ", in the support"
+        : $", in the support ({Shows.Percent(bracket.Holes.Min(h => h.SupportProbability))})";
 
     private string Holes(BracketAnswer bracket) => bracket.Fixing is null
         ? "none"
@@ -61,7 +69,7 @@ internal sealed class ItemSheet(Sheet sheet, Say say, bool working)
 
     private static string Used(BracketAnswer bracket) => bracket.Fixing is null ? "" : Shows.Percent(bracket.Utilisation);
 
-    private string Governs(BracketAnswer bracket) => bracket.Fixing is null ? "" : say.Name(bracket.Governs);
+    private string Governs(BracketAnswer bracket) => bracket.Fixing is null ? "" : say.Governs(bracket.Governs);
 
     private void WriteNext(IReadOnlyList<BracketAnswer> brackets)
     {

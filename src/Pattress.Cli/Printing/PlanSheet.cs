@@ -55,7 +55,8 @@ internal sealed class PlanSheet(Sheet sheet, Say say, bool working)
     private string Check(CheckToDo check)
     {
         string where = check.At is { } at ? $"{check.Wall} at {say.At(at)}" : check.Wall;
-        string worth = check.After > check.Before ? $" Sure now {Shows.Percent(check.Before)}, after it {Shows.Percent(check.After)}." : "";
+        // Where the sentence gives the two chances itself, they are not said again.
+        string worth = check.After > check.Before && check.Why.Values.Count(v => v.As == Shown.Percent) < 2 ? $" Sure now {Shows.Percent(check.Before)}, after it {Shows.Percent(check.After)}." : "";
         return $"{say.Sentence(check.Why)} On {where}, about {Shows.Value(Said.Minutes(check.Minutes), say.Settings)}; for {string.Join(", ", check.Items)}.{worth}";
     }
 

@@ -20,6 +20,9 @@ internal sealed record Say(Settings Settings)
 
     public string Name(string id) => Texts.Name(id, Settings);
 
+    /// <summary>What governs, short enough for a column.</summary>
+    public string Governs(string mechanism) => Name((Texts.Has("governs." + mechanism) ? "governs." : "mechanism.") + mechanism);
+
     public string Length(double mm) => Shows.Length(mm, Settings);
 
     public string Money(decimal amount) => Shows.Money(amount, Settings.Currency);

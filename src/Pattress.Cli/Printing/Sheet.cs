@@ -1,11 +1,12 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 
 namespace Pattress.Cli.Printing;
 
 /// <summary>Lays text out to the terminal's width: headings, indented paragraphs, lists and tables without lines.</summary>
-internal sealed class Sheet
+internal sealed partial class Sheet
 {
     private readonly StringWriter _text = new();
     private readonly IAnsiConsole _console;
@@ -46,16 +47,25 @@ internal sealed class Sheet
 
     /// <summary>Everything, without blanks at the ends of lines.</summary>
     public override string ToString() =>
-        string.Join('\n', _text.ToString().ReplaceLineEndings("\n").Split('\n').Select(l => l.TrimEnd())).Trim('\n') + "\n";
+        string.Join('\n', _text.ToString().Replace(Joined, ' ').ReplaceLineEndings("\n").Split('\n').Select(l => l.TrimEnd())).Trim('\n') + "\n";
 
     /// <summary>What a user wrote, without what a terminal would obey.</summary>
-    public static string Clean(string text)
+    public static string Clean(string text) => UnitBehindNumber().Replace(WithoutCommands(text), Joined.ToString());
+
+    private static string WithoutCommands(string text)
     {
         if (!text.Any(IsCommand)) return text;
         var clean = new StringBuilder(text.Length);
         foreach (char c in text) clean.Append(IsCommand(c) ? ' ' : c);
         return clean.ToString();
     }
+
+    // Stands for a blank at which no line ends; the console breaks at every blank, the unbreakable one too.
+    private const char Joined = '\uE000';
+
+    /// <summary>The blank between a number and its unit.</summary>
+    [GeneratedRegex("(?<=[0-9]) (?=(%|mm|kg|kN|N|lb|in|min)(?![A-Za-z]))")]
+    private static partial Regex UnitBehindNumber();
 
     private static bool IsCommand(char c) => char.IsControl(c) && c != '\n';
 }

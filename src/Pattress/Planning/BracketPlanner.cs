@@ -12,7 +12,20 @@ public sealed record BracketPlan(BracketActions Actions, IReadOnlyList<Idea> Ide
     /// <summary>The candidate whose working is shown: the one to use, else the one that comes nearest; null where no strength was asked.</summary>
     public Candidate? Shown => Picked ?? Nearest(All);
 
-    internal static Candidate? Nearest(IReadOnlyList<Candidate> all) => all.Where(c => c.NearestIn is not null).MinBy(c => Choice.Rounded(c.NearestUtilisation));
+    /// <summary>The one that is used least in what the wall most likely is: what would hold in something unlikely is no news.</summary>
+    internal static Candidate? Nearest(IReadOnlyList<Candidate> all)
+    {
+        var asked = all.Where(c => c.NearestIn is not null).ToList();
+        double likeliest = asked.Select(c => c.NearestIn!.Probability).DefaultIfEmpty(0).Max();
+        return asked.Where(c => c.NearestIn!.Probability >= likeliest / 2).MinBy(c => Choice.Rounded(c.NearestUtilisation));
+    }
+
+    /// <summary>It aims at a support, and is not sure enough to meet it; else it is the rest of the wall that tells.</summary>
+    internal bool WantsSupport(Ask ask) => Picked is { Best.IntoSupport: true } picked && Choice.Rounded(MeetsSupport(Ideas, picked)) < ask.SureWanted;
+
+    /// <summary>Chance that the holes of what was picked meet a support well inside its edges; any other doubt is what the wall is.</summary>
+    internal static double MeetsSupport(IReadOnlyList<Idea> ideas, Candidate picked) =>
+        ideas.Where(i => i.IntoSupport && picked.Holes.All(i.Columns.Contains)).Sum(i => i.Probability);
 }
 
 /// <summary>Turns ideas of the wall and loads of a bracket into its answer.</summary>
@@ -44,7 +57,7 @@ public static class BracketPlanner
             picked is null ? null : NextHole.After(picked.Size, picked.Spot!, catalogue.Sizes)?.Id, picked?.Size.Price ?? 0,
             picked is null ? [] : Holes(bracket, picked, main, wall), Placed(bracket, hold?.Forces ?? []), hold?.ToeMpa ?? 0, hold?.ToeUtilisation ?? 0, hold?.LoadCase ?? "none",
             Alternatives(all, picked), Rejected(all), Section(main, picked), trace.Steps,
-            picked is null ? NotHere.Because(ideas, all, shown, hold, ask) : Why(picked, main, ask), hold?.MeanToPermitted ?? 0, bracket.Plate)
+            picked is null ? NotHere.Because(ideas, all, shown, hold, ask) : Why(picked, main, ideas, ask), hold?.MeanToPermitted ?? 0, bracket.Plate)
         { Odds = picked is null ? null : Odds.Of(bracket, hold) };
     }
 
@@ -100,13 +113,14 @@ public static class BracketPlanner
     private static WallSection Section(Idea main, Candidate? picked) =>
         new(main.First.BuildUp, (picked?.Spot ?? main.First).Layers, picked?.Size.Id, picked?.Size.LengthMm ?? 0, picked?.Size.EmbedMm ?? 0);
 
-    private static Reason Why(Candidate picked, Idea main, Ask ask)
+    private static Reason Why(Candidate picked, Idea main, IReadOnlyList<Idea> ideas, Ask ask)
     {
-        string code = Choice.Rounded(picked.Sure) < ask.SureWanted ? (main.IntoSupport ? "check_support" : "check_wall")
-            : main.IntoSupport ? "ready_support" : "ready";
+        string doubt = !main.IntoSupport ? "check_wall" : Choice.Rounded(BracketPlan.MeetsSupport(ideas, picked)) < ask.SureWanted ? "check_support" : "check_holds";
+        string code = Choice.Rounded(picked.Sure) < ask.SureWanted ? doubt : main.IntoSupport ? "ready_support" : "ready";
         return code switch
         {
             "check_support" => new Reason(code, Said.Percent(picked.Sure), Said.Percent(ask.SureWanted)),
+            "check_holds" => new Reason(code, Said.Name(picked.Size.Id), Said.Percent(picked.Sure), Said.Percent(ask.SureWanted)),
             "check_wall" => new Reason(code, Said.Name(main.First.BuildUp), Said.Percent(picked.Sure), Said.Percent(ask.SureWanted)),
             _ => new Reason(code, Said.Name(picked.Size.Id), Said.Name(main.First.BuildUp), Said.Percent(picked.Hold!.Utilisation), Said.Percent(picked.Sure)),
         };

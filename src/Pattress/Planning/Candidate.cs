@@ -7,7 +7,8 @@ namespace Pattress.Planning;
 /// <param name="Best">The likeliest idea in which it fits and holds, and how it holds there; null when there is none.</param>
 /// <param name="HoldsIn">The ideas in which it fits and holds.</param>
 /// <param name="Refused">Why not, in the likeliest idea that it could be meant for.</param>
-/// <param name="NearestIn">The idea in which it is used least, whether it holds there or not; null where its strength was never asked.</param>
+/// <param name="NearestUtilisation">What of it would be used in <paramref name="NearestIn"/>.</param>
+/// <param name="NearestIn">The likeliest idea in which its strength was asked, whether it holds there or not; null where it never was.</param>
 public sealed record Candidate(FixingSize Size, IReadOnlyList<int> Holes, double Sure, Idea? Best, Hold? Hold, Reason? Refused, double NearestUtilisation,
     Idea? NearestIn, IReadOnlyList<Idea> HoldsIn)
 {

@@ -57,7 +57,7 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
         foreach (var idea in ideas.Where(i => Speaks(i, holes)))
         {
             var (reason, hold) = InIdea(size, holes, idea);
-            if (hold is { NotCovered: null } && hold.Utilisation < nearest) (nearest, nearestIn) = (hold.Utilisation, idea);
+            if (hold is { NotCovered: null } && (nearestIn is null || idea.Probability > nearestIn.Probability)) (nearest, nearestIn) = (hold.Utilisation, idea);
             if (reason is null)
             {
                 sure += idea.Probability;

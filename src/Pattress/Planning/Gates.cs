@@ -15,11 +15,15 @@ public static class Gates
     /// <summary>Below this chance that anything holds, the place is given up rather than checked (assumed).</summary>
     public const double GivenUp = 0.15;
 
-    public static Ruling Rule(Fixture fixture, WallView wall, IReadOnlyList<BracketPlan> brackets, Ask ask, bool someOff)
+    /// <summary>A place is given up only where it is at least this likely what stands behind it; what nobody knows is to be looked at (assumed).</summary>
+    public const double Known = 0.5;
+
+    /// <param name="elsewhere">Plans a bracket at another place; null where it does not go.</param>
+    public static Ruling Rule(Fixture fixture, WallView wall, IReadOnlyList<BracketPlan> brackets, Ask ask, bool someOff, Func<BracketActions, BracketPlan?> elsewhere)
     {
         if (someOff) return Refused(new Reason("not_here_off_wall"), [new Reason("remedy_other_wall")]);
         var worst = brackets.OrderBy(b => Choice.Rounded(Sure(b))).ThenBy(b => b.Actions.Index).First();
-        if (worst.Picked is null || Choice.Rounded(worst.AnythingHolds) < GivenUp) return Refused(Nothing(worst, ask), Remedies.For(worst, brackets.Count, wall, ask));
+        if (worst.Picked is null || (Choice.Rounded(worst.AnythingHolds) < GivenUp && Choice.Rounded(Likeliest(worst)) >= Known)) return Refused(Nothing(worst, ask), new Remedies(fixture.What, worst, brackets, wall, ask, elsewhere).All());
         var found = new List<(Reason Why, Reason Remedy, CheckToDo Check)>();
         Coating(fixture, wall, ask, found);
         Further(fixture, wall, brackets, found);
@@ -37,8 +41,17 @@ public static class Gates
 
     private static Ruling Refused(Reason why, IReadOnlyList<Reason> remedies) => new(Verdict.NotHere, why, remedies, []);
 
-    private static Reason Nothing(BracketPlan b, Ask ask) =>
-        b.Picked is null ? b.Answer.Why : new Reason("no_support_here", Said.Percent(b.AnythingHolds), Said.Percent(ask.SureWanted));
+    /// <summary>Chance of the likeliest kind of thing behind the bracket, however thick its face.</summary>
+    private static double Likeliest(BracketPlan b) => b.Ideas.GroupBy(i => (i.First.Behind, i.First.Base)).Max(g => g.Sum(i => i.Probability));
+
+    private static Reason Nothing(BracketPlan b, Ask ask)
+    {
+        if (b.Picked is null) return b.Answer.Why;
+        if (b.WantsSupport(ask)) return new("no_support_here", Said.Percent(b.AnythingHolds), Said.Percent(ask.SureWanted));
+        return BracketPlan.Nearest(b.All) is { NearestUtilisation: > 1 } near
+            ? new("not_here_likely", Said.Name(near.Size.Id), Said.Percent(near.NearestUtilisation), Said.Name(near.NearestIn!.First.BuildUp), Said.Percent(b.AnythingHolds))
+            : new("not_here_chance", Said.Percent(b.AnythingHolds), Said.Percent(ask.SureWanted));
+    }
 
     private static void Coating(Fixture fixture, WallView wall, Ask ask, List<(Reason, Reason, CheckToDo)> found)
     {

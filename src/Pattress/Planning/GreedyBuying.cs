@@ -19,7 +19,7 @@ public static class GreedyBuying
             .SelectMany(i => i.Brackets.Where(b => b.Fixing is not null).Select(b => (Item: i.Id, Bracket: b))).ToList();
         var fixings = wanted.GroupBy(w => w.Bracket.Fixing!, StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => Fixing(catalogue.Find(g.Key)!, g.Sum(w => w.Bracket.Count), stock, Ids(g.Select(w => w.Item))));
-        var bits = wanted.SelectMany(w => w.Bracket.Holes.Where(h => h.Bit != "none").Select(h => (w.Item, Id: BitId(h))))
+        var bits = wanted.SelectMany(w => w.Bracket.Holes.Where(h => h.Bit != "none").SelectMany(h => Bits(h).Select(id => (w.Item, Id: id))))
             .GroupBy(b => b.Id, StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => One(g.Key, "bit", catalogue.ToolPrices[g.Key.Split(' ')[0]], stock, Ids(g.Select(b => b.Item))));
         var tools = wanted.Select(w => (w.Item, Tool: catalogue.Find(w.Bracket.Fixing!)!.Kind.SettingTool)).Where(t => t.Tool != "none")
@@ -30,6 +30,11 @@ public static class GreedyBuying
 
     /// <summary>Id of a bit: its kind and diameter, e.g. <c>masonry 5.5</c>.</summary>
     public static string BitId(HoleAnswer hole) => Buying.BracketNeed.BitId(hole.Bit, hole.DiameterMm);
+
+    /// <summary>What drills a hole, and before a wide one what explores.</summary>
+    private static IEnumerable<string> Bits(HoleAnswer hole) => hole.DiameterMm > OrderOfWork.ExploreMm
+        ? [BitId(hole), Buying.BracketNeed.BitId("masonry", OrderOfWork.ExploreMm)]
+        : [BitId(hole)];
 
     private static BuyLine Fixing(FixingSize size, int count, IReadOnlyList<StockItem> stock, IReadOnlyList<string> items)
     {

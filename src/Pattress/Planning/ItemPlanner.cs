@@ -27,8 +27,12 @@ public static class ItemPlanner
         if (FixtureCatalogue.Find(fixture.What) is not { Refusal: null } kind) return Refused(fixture, FixtureCatalogue.Find(fixture.What)!);
         var actions = loads ?? FixtureLoads.Of(fixture, wall.Wall, settings);
         var ask = AskFor(fixture, wall, actions, settings) with { Trials = trials ?? OwnTrials.None };
-        var brackets = actions.Brackets.Select(b => BracketPlanner.Plan(b, wall.Ideas(b), ask, wall, catalogue, wanted?.Invoke(b.Index))).ToList();
-        var ruling = Gates.Rule(fixture, wall, brackets, ask, actions.Brackets.Any(b => Off(b, wall.Wall)));
+        // The allowed chance is the whole thing's: each bracket has its share, so that together they keep to it.
+        var share = ask with { TargetProbability = ask.TargetProbability / Math.Max(1, actions.Brackets.Count) };
+        BracketPlan At(BracketActions b, string? size) => BracketPlanner.Plan(b, wall.Ideas(b), share, wall, catalogue, size);
+        var brackets = actions.Brackets.Select(b => At(b, wanted?.Invoke(b.Index))).ToList();
+        bool Off(BracketActions b) => OffWall(b, wall.Wall);
+        var ruling = Gates.Rule(fixture, wall, brackets, ask, actions.Brackets.Any(Off), b => Off(b) ? null : At(b, null));
         return new(Answer(fixture, actions, brackets, ruling, ask, wall), ruling.Checks, Needs(fixture, brackets, ruling, ask), actions);
     }
 
@@ -91,7 +95,7 @@ public static class ItemPlanner
 
     private static string Text(Assumption a) => a.Code + string.Join('|', a.Values);
 
-    private static bool Off(BracketActions b, Wall wall) => b.Plate.Holes.Select(h => new Point(b.At.X + h.X, b.At.Y + h.Y))
+    private static bool OffWall(BracketActions b, Wall wall) => b.Plate.Holes.Select(h => new Point(b.At.X + h.X, b.At.Y + h.Y))
         .Any(p => p.X < 0 || p.Y < 0 || p.X > wall.WidthMm || p.Y > wall.HeightMm || wall.Openings.Any(o => o.Area.Contains(p)));
 
     private static PlannedItem Refused(Fixture f, FixtureKind kind) => new(

@@ -16,10 +16,15 @@ public static class WallPriors
     public static double[] Of(IReadOnlyList<BuildUp> rows, WallEvidence e)
     {
         double[] prior = [.. rows.Select(b => b.Prior * Factor("year", Age(e.YearBuilt), b.Family)
-            * Factor("other_side", e.OtherSide, b.Family) * Factor("house", e.House, b.Family))];
+            * Factor("other_side", e.OtherSide, b.Family) * Factor("house", e.House, b.Family)
+            * Factor("standards", e.Standards, Board(b)))];
         double sum = prior.Sum();
         return [.. prior.Select(p => p / sum)];
     }
+
+    /// <summary>Boards are sold by the inch in one country and by the millimetre in the others.</summary>
+    private static string Board(BuildUp b) => b.Id.Contains(".us_", StringComparison.Ordinal) ? "inch_board"
+        : b.Family is "timber_studs" or "steel_studs" or "board_ceiling" ? "metric_board" : b.Family;
 
     private static double Factor(string context, string value, string family) => Factors.Value.GetValueOrDefault((context, value, family), 1);
 }

@@ -53,6 +53,9 @@ public sealed record WallEvidence(string WallId, string Kind, IReadOnlyList<Wall
     /// <summary><c>terraced</c>, <c>semi</c>, <c>detached</c>, <c>flat</c>, <c>bungalow</c> or <c>unknown</c>.</summary>
     public string House { get; init; } = "unknown";
 
+    /// <summary>The job's set of standards: where it is <c>us</c>, boards come in inches.</summary>
+    public string Standards { get; init; } = "";
+
     /// <summary><c>room</c>, <c>outside</c>, <c>neighbour</c>, <c>loft</c> or <c>unknown</c>.</summary>
     public string OtherSide { get; init; } = "unknown";
 

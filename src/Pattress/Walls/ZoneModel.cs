@@ -34,7 +34,7 @@ internal static class ZoneModel
         LintelZone[] lintels = [.. boxes.Select(b => new LintelZone(b.Opening, b.Readings, e, wall.Rows, rates))];
         double[] posterior = Together(wall, lintels, out double log);
         var belief = wall.Of(posterior, log);
-        return new(belief, [.. lintels.Select((z, k) => z.Belief(Without(wall, lintels, k))), .. e.Parts.Select(p => Part(p, taken[p.Id], e, belief, rates))]);
+        return new(belief, [.. lintels.Select((z, k) => z.Belief(Without(wall, lintels, k))), .. e.Parts.Select(p => Part(p, taken[p.Id], e, belief, posterior, rates))]);
     }
 
     private static bool Inside(WallReading r, double x, double y, double width, double height) =>
@@ -56,13 +56,25 @@ internal static class ZoneModel
     private static double[] Without(WallPosterior wall, LintelZone[] zones, int left) =>
         [.. wall.Rows.Select((_, b) => wall.Prior[b] * wall.Likelihood[b] * zones.Where((_, k) => k != left).Aggregate(1.0, (p, z) => p * z.OfWall[b]))];
 
-    private static ZoneOfWall Part(WallPart p, List<WallReading> readings, WallEvidence e, WallBelief wall, WallRates rates)
+    private static ZoneOfWall Part(WallPart p, List<WallReading> readings, WallEvidence e, WallBelief wall, double[] posterior, WallRates rates)
     {
         string kind = p.Kind switch { "lintel" => "lintel", "reveal" => "reveal", "boxing" or "bulkhead" => "boxing", "door_leaf" or "panel" => "panel", "noggin" => "noggin", _ => e.Kind };
-        var belief = WallModel.Infer(e with { Kind = kind, Readings = readings, WallId = p.Id, WholeThicknessMm = null, Openings = [], Parts = [] }, rates);
+        var bare = e with { Readings = readings, WallId = p.Id, WholeThicknessMm = null, Openings = [], Parts = [] };
+        var belief = WallModel.Infer(bare with { Kind = kind }, rates);
         // A chimney breast or a board joint is of the wall's own kinds: without readings of its own it is believed to be as the wall.
         bool own = kind != e.Kind || readings.Count > 0;
-        return new(p.Id, p.Kind, p.XMm, p.YMm, p.WidthMm, new(p.HeightMm, 0), default, own ? 0 : 1, own ? belief : wall with { WallId = p.Id });
+        double asWall = !own ? 1 : kind is "noggin" or "lintel" ? NotThere(new WallPosterior(bare, rates).Belief(posterior).LogEvidence - belief.LogEvidence) : 0;
+        return new(p.Id, p.Kind, p.XMm, p.YMm, p.WidthMm, new(p.HeightMm, 0), default, asWall, own ? belief : wall with { WallId = p.Id });
+    }
+
+    /// <summary>What lies behind the face was drawn, not seen: the chance that it is not there, or not there at this height, before any reading in it (assumed).</summary>
+    private const double DrawnAmiss = 0.1;
+
+    /// <summary>The same after the readings in it, by the log of how much likelier the wall alone makes them.</summary>
+    private static double NotThere(double logOfWall)
+    {
+        double odds = DrawnAmiss / (1 - DrawnAmiss) * Math.Exp(Math.Min(logOfWall, 700));
+        return odds / (1 + odds);
     }
 
     /// <summary>How likely each kind of lintel is over an opening in a wall of a family; the rest is "as the wall".</summary>

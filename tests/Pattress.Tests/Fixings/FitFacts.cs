@@ -13,6 +13,52 @@ public class FitFacts
     private static Spot BehindGap(double masonryAt) => new(
         "board_on_dabs", Behind.MasonryBehindGap, new(12.5, 0.3), new(masonryAt - 12.5, 1), new(masonryAt, 1), new(0, 0), Spread.None, "brick", []);
 
+    /// <summary>Hole, least void (null where the trade gives none; about, so within 5 mm) and what opens behind, as the trade has them.</summary>
+    [Theory]
+    [InlineData("knotting_plug.6x30", 6, null, null)]
+    [InlineData("knotting_plug.8x40", 8, 30.0, null)]
+    [InlineData("knotting_plug.8x65", 8, null, null)]
+    [InlineData("nylon_nut_plug.medium", 10, 35.0, null)]
+    [InlineData("hollow_wall_anchor.short", 9, null, null)]
+    [InlineData("hollow_wall_anchor.medium", 9, null, null)]
+    [InlineData("spring_toggle.medium", 14, null, 50.0)]
+    [InlineData("strap_toggle.medium", 14, 50.0, 50.0)]
+    [InlineData("strap_clamp.medium", 10, null, 40.0)]
+    [InlineData("wide_wing_plug.short", 20, 7.0, null)]
+    [InlineData("wide_wing_plug.long", 20, 20.0, 82.0)]
+    [InlineData("bearer_plate.long", 25, 30.0, 120.0)]
+    [InlineData("pivot_bar.medium", 16, null, 45.0)]
+    [InlineData("sleeved_through_fixing.medium", 10, null, null)]
+    public void Sizes_are_those_of_the_trade(string id, double hole, double? voidMm, double? opens)
+    {
+        var size = Catalogue.Find(id)!;
+        Assert.Equal(hole, size.HoleMm);
+        if (voidMm is { } least) Assert.InRange(size.VoidMm, least - 5, least + 5);
+        if (opens is { } wide) Assert.Equal(wide, size.BearsLongMm);
+    }
+
+    [Fact]
+    public void The_shorter_anchor_needs_less_and_opens_less_and_a_pivot_bar_needs_under_20_mm()
+    {
+        var (shorter, longer) = (Catalogue.Find("hollow_wall_anchor.short")!, Catalogue.Find("hollow_wall_anchor.medium")!);
+        Assert.True(shorter.VoidMm < longer.VoidMm && shorter.BearsLongMm < longer.BearsLongMm);
+        Assert.True(Catalogue.Find("pivot_bar.medium")!.VoidMm < 20 && Catalogue.Find("wide_wing_plug.long")!.BearsLongMm > 80);
+    }
+
+    /// <summary>Comes out again, can be used again, wants a setting tool.</summary>
+    [Theory]
+    [InlineData("spring_toggle", false, false, false)]
+    [InlineData("strap_toggle", true, false, false)]
+    [InlineData("hollow_wall_anchor", true, false, true)]
+    [InlineData("pivot_bar", true, true, false)]
+    [InlineData("wide_wing_plug", true, true, false)]
+    [InlineData("hammer_in", false, false, false)]
+    public void Kinds_come_out_or_not(string id, bool removable, bool reusable, bool tool)
+    {
+        var kind = Catalogue.Kinds.Single(k => k.Id == id);
+        Assert.Equal((removable, reusable, tool), (kind.Removable, kind.Reusable, kind.SettingTool != "none"));
+    }
+
     private static string? Why(string size, Spot spot) => Fit.Refusal(Catalogue.Find(size)!, spot)?.Code;
 
     [Theory]

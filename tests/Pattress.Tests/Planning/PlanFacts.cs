@@ -1,3 +1,4 @@
+using CsCheck;
 using Pattress.Actions;
 using Pattress.Fixings;
 using Pattress.Jobs;
@@ -77,6 +78,31 @@ public class PlanFacts
         Assert.Equal(Verdict.Ready, DemoHouse.Item(recorded, "breast-mirror").Verdict);
     }
 
+    /// <summary>Of a wall that nobody has looked at the answer is to look; nothing that was not found is said of it.</summary>
+    [Theory]
+    [InlineData("curtain_pole")]
+    [InlineData("roller_blind")]
+    public void On_a_wall_without_any_reading_the_wall_is_to_be_looked_at_first(string what)
+    {
+        var job = DemoHouse.Job with { Walls = [new Wall { Id = "w", WidthMm = 4000, HeightMm = 2400 }], Fixtures = [new Fixture { Id = "f", Wall = "w", What = what, At = new(2000, 2100), Numbers = new Dictionary<string, double> { ["width_mm"] = 1500, ["drop_mm"] = 1800 } }] };
+        var item = DemoHouse.Item(job, "f");
+        Assert.Equal(Verdict.CheckFirst, item.Verdict);
+        Assert.NotEqual("no_support_here", item.Why.Code);
+    }
+
+    /// <summary>What was drawn behind the face is believed when a thin hole met it, is to be checked until then, and is not believed when the hole ran into the void.</summary>
+    [Theory]
+    [InlineData(null, Verdict.CheckFirst)]
+    [InlineData("support", Verdict.Ready)]
+    [InlineData("void", Verdict.NotHere)]
+    public void A_drawn_noggin_holds_a_person_only_once_a_hole_has_met_it(string? met, Verdict verdict)
+    {
+        bool wood = met == "support";
+        var hole = new Reading { Id = "new", Kind = "hole", At = new(1500, 1010), Met = met, SolidAtMm = wood ? 12.5 : null, DepthMm = wood ? 50 : 62, Swarf = wood ? "wood" : "white", DiameterMm = 3 };
+        var job = DemoHouse.WithWall(DemoHouse.Job, "loft", w => w with { Readings = [.. w.Readings.Where(r => r.Id != "loft-hole-3"), .. met is null ? [] : new[] { hole }] });
+        Assert.Equal(verdict, DemoHouse.Item(job, "loft-rail").Verdict);
+    }
+
     [Fact]
     public void A_strip_under_the_toe_never_lowers_what_a_bracket_carries_and_helps_where_the_toe_governs()
     {
@@ -85,6 +111,32 @@ public class PlanFacts
             var (with, without) = (Toe(height, true), Toe(height, false));
             Assert.True(with < without);
         }
+    }
+
+    /// <summary>The same of the bracket as a whole, with every kind that opens behind board.</summary>
+    [Fact]
+    public void With_a_strip_no_bracket_on_board_carries_less_and_where_the_toe_governs_it_carries_more()
+    {
+        var sizes = FixingCatalogue.FromEmbedded.Sizes.Where(s => s.Kind.HoldsBy == HoldsBy.Wings && s.Kind.Into.Contains(Behind.BoardVoid)).ToList();
+        int governed = 0;
+        Gen.Select(Gen.Double[30, 120], Gen.Double[6, 40], Gen.Double[1_000, 40_000], Gen.Int[0, sizes.Count - 1]).Sample((height, width, moment, i) =>
+        {
+            var (bare, strip) = (Used(sizes[i], height, width, moment, false), Used(sizes[i], height, width, moment, true));
+            if (bare is null || strip is null) return bare == strip;
+            if (bare.Governs == "toe") Interlocked.Increment(ref governed);
+            return bare.Governs == "toe" ? strip.Utilisation < bare.Utilisation : strip.Utilisation <= bare.Utilisation * (1 + 1e-9);
+        }, iter: 1_000);
+        Assert.True(governed > 50, $"the toe governed {governed} times");
+    }
+
+    private static Hold? Used(FixingSize size, double height, double width, double moment, bool strip)
+    {
+        var plate = Thin with { Outline = [new(-width / 2, -height / 2), new(width / 2, -height / 2), new(width / 2, height / 2), new(-width / 2, height / 2)], Holes = [new(0, height / 4)] };
+        var design = new Wrench(0, 0, moment, 0, -100, 0);
+        var bracket = new BracketActions(0, new(0, 0), plate, [new("hangs", LoadDuration.Permanent, design, default, design, 0)]);
+        var board = new Spot("timber_studs.12_5", Behind.BoardVoid, new(12.5, 0), new(90, 0), Spread.None, new(0, 0), Spread.None, "gypsum_board", [new("board", 12.5, 0)]);
+        var ask = Ask with { ToeStrip = strip };
+        return new Forces(bracket, strip).Of([0], size.Kind.HoldsBy, "gypsum_board") is { } forces ? Holds.Worst(size, board, forces, plate.Holes, plate, ask, null) : null;
     }
 
     [Fact]

@@ -35,6 +35,15 @@ public class WallFactsTests
     }
 
     [Theory]
+    [InlineData("us", true)]
+    [InlineData("eurocode_uk", false)]
+    public void Where_boards_come_in_inches_a_wire_that_measures_five_eighths_has_measured_that_board(string standards, bool inches)
+    {
+        WallEvidence e = new("w", "wall", [new HoleFelt("h", 500, 1500) { Met = "void" }, new HookedWire("w", 500, 1500, 15.9), new TapHeard("t", 900, 1500, "hollow")]);
+        Assert.Equal(inches, WallModel.Infer(e with { Standards = standards }).Best.BuildUp.BoardMm == 15.9);
+    }
+
+    [Theory]
     [InlineData("red", "dabs_brick")]
     [InlineData("grey_white", "dabs_aerated_block")]
     public void The_swarf_tells_the_masonry_behind(string swarf, string start)

@@ -41,7 +41,7 @@ public sealed class BuiltView : WallView
         [.. _line.Supports.Where(s => s.Probability >= 0.5 && Math.Abs(s.CentreMm - x) > ColumnMm)
             .OrderBy(s => Math.Abs(s.CentreMm - x)).Take(3).Select(s => (Math.Round(s.CentreMm), UsableAt(Math.Round(s.CentreMm))))];
 
-    public override CheckToDo Settle(BracketPlan bracket, IReadOnlyList<string> items) => bracket.Picked!.Best!.IntoSupport
+    public override CheckToDo Settle(BracketPlan bracket, IReadOnlyList<string> items) => bracket.Answer.Why.Code == "check_support"
         ? SettleSupport(bracket.Actions, items) ?? Probe(bracket, items)
         : Settling.Best(Wall, _house.BelievedAt(Wall.Id, bracket.Actions.At), bracket, items) ?? Settling.Look(Wall, bracket, items);
 

@@ -14,6 +14,7 @@ public static class Evidence
             Face = wall.Condition.Coating,
             YearBuilt = settings.YearBuilt,
             House = settings.House,
+            Standards = settings.Standards,
             OtherSide = wall.OtherSide,
             WholeThicknessMm = wall.ThicknessMm,
             Openings = [.. wall.Openings.Select(o => new WallOpening(o.Id, o.Area.X, o.Area.Y, o.Area.Width, o.Area.Height))],
