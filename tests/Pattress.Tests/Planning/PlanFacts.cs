@@ -119,14 +119,14 @@ public class PlanFacts
     {
         var sizes = FixingCatalogue.FromEmbedded.Sizes.Where(s => s.Kind.HoldsBy == HoldsBy.Wings && s.Kind.Into.Contains(Behind.BoardVoid)).ToList();
         int governed = 0;
-        Gen.Select(Gen.Double[30, 120], Gen.Double[6, 40], Gen.Double[1_000, 40_000], Gen.Int[0, sizes.Count - 1]).Sample((height, width, moment, i) =>
+        Gen.Select(Gen.Double[30, 120], Gen.Double[6, 25], Gen.Double[1_000, 40_000], Gen.Int[0, sizes.Count - 1]).Sample((height, width, moment, i) =>
         {
             var (bare, strip) = (Used(sizes[i], height, width, moment, false), Used(sizes[i], height, width, moment, true));
             if (bare is null || strip is null) return bare == strip;
             if (bare.Governs == "toe") Interlocked.Increment(ref governed);
             return bare.Governs == "toe" ? strip.Utilisation < bare.Utilisation : strip.Utilisation <= bare.Utilisation * (1 + 1e-9);
-        }, iter: 1_000);
-        Assert.True(governed > 50, $"the toe governed {governed} times");
+        }, iter: 2_000);
+        Assert.True(governed > 20, $"the toe governed {governed} times");
     }
 
     private static Hold? Used(FixingSize size, double height, double width, double moment, bool strip)
