@@ -19,7 +19,8 @@ builder.Services.AddSingleton<Importer>();
 builder.Services.AddSingleton<PaperPress>();
 await Task.WhenAll(Page.Load(), Store.Load(), OnSite.Load(), Installed.Load(), Moving.Load());
 var host = builder.Build();
-await host.Services.GetRequiredService<Keeper>().OpenLast();
+// Not awaited: the list of jobs needs none of them, and every other page waits for it (App.razor).
+_ = host.Services.GetRequiredService<Keeper>().OpenLast();
 Doors.Desk = host.Services.GetRequiredService<Desk>();
 _ = host.Services.GetRequiredService<Newer>().Watch();
 await host.RunAsync();

@@ -46,28 +46,53 @@ public sealed class CsvTable
 
     private static IEnumerable<IReadOnlyList<string>> Records(string text)
     {
-        var fields = new List<string>();
-        var field = new System.Text.StringBuilder();
-        bool quoted = false, any = false;
-        for (int i = 0; i <= text.Length; i++)
+        for (int at = 0; at < text.Length;)
         {
-            char c = i < text.Length ? text[i] : '\n';
-            if (quoted)
+            if (text[at] == '#')
             {
-                if (c != '"') field.Append(c);
-                else if (i + 1 < text.Length && text[i + 1] == '"') { field.Append('"'); i++; }
-                else quoted = false;
+                at = End(text, at) + 1;
                 continue;
             }
-            if (c == '"') { quoted = true; any = true; }
-            else if (c == ',') { fields.Add(field.ToString().Trim()); field.Clear(); any = true; }
-            else if (c == '#' && !any && field.Length == 0) { while (i < text.Length && text[i] != '\n') i++; }
-            else if (c == '\n')
+
+            int start = at, end;
+            var fields = new List<string>();
+            do
             {
-                if (any || field.Length > 0) { fields.Add(field.ToString().Trim()); yield return fields; }
-                fields = []; field.Clear(); any = false;
+                fields.Add(Field(text, at, out end));
+                at = end + 1;
             }
-            else if (c != '\r') field.Append(c);
+            while (end < text.Length && text[end] == ',');
+            if (!text.AsSpan(start, end - start).IsWhiteSpace()) yield return fields;
         }
+    }
+
+    private static int End(string text, int at) => text.IndexOf('\n', at) is >= 0 and var end ? end : text.Length;
+
+    /// <summary>The field that begins at a place, and the place of the comma or line end behind it. Most are one piece of the text.</summary>
+    private static string Field(string text, int start, out int end)
+    {
+        int stop = text.AsSpan(start).IndexOfAny(',', '\n', '"');
+        end = stop < 0 ? text.Length : start + stop;
+        if (stop < 0 || text[end] != '"') return text.AsSpan(start, end - start).Trim().ToString();
+        int close = stop == 0 ? text.IndexOf('"', start + 1) : -1;
+        if (close < 0 || close + 1 < text.Length && text[close + 1] is not (',' or '\n')) return Pieced(text, start, out end);
+        end = close + 1;
+        return text.AsSpan(start + 1, close - start - 1).Trim().ToString();
+    }
+
+    private static string Pieced(string text, int start, out int end)
+    {
+        var field = new System.Text.StringBuilder();
+        bool quoted = false;
+        for (end = start; end < text.Length; end++)
+        {
+            char c = text[end];
+            if (!quoted && c is (',' or '\n')) break;
+            if (c == '"' && quoted && end + 1 < text.Length && text[end + 1] == '"') field.Append(text[end++]);
+            else if (c == '"') quoted = !quoted;
+            else field.Append(c);
+        }
+
+        return field.ToString().Trim();
     }
 }

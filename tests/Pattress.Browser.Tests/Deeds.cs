@@ -22,6 +22,13 @@ public sealed class Deeds(Visit visit)
         Count++;
     }
 
+    /// <summary>Opens a list and touches one of its choices: two touches.</summary>
+    public async Task Choose(string label, string choice)
+    {
+        await visit.Page.Locator($"label.field:has(> span:text-is('{label}')) select").SelectOptionAsync(new SelectOptionValue { Label = choice });
+        Count += 2;
+    }
+
     /// <summary>Drills every hole that is asked for, each meeting what the plan reckons with.</summary>
     public async Task DrillAll()
     {

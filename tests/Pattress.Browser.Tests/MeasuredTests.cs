@@ -1,3 +1,5 @@
+using Microsoft.Playwright;
+
 namespace Pattress.Browser.Tests;
 
 /// <summary>Measured and printed, not judged: the machine that builds is not the phone.</summary>
@@ -45,7 +47,7 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
         Assert.NotEmpty(files);
     }
 
-    /// <summary>Installed, with the processor slowed to a quarter as a phone's is: the first paint, and when it can be used.</summary>
+    /// <summary>Installed, with the processor slowed to a quarter as a phone's is: the first paint, and when it can be used. The least of three.</summary>
     [Fact(DisableParallelization = true)]
     public async Task Start_of_the_installed_app_on_a_slow_processor()
     {
@@ -53,11 +55,72 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
         await visit.Installed();
         var session = await visit.Context.NewCDPSessionAsync(visit.Page);
         await session.SendAsync("Emulation.setCPUThrottlingRate", new Dictionary<string, object> { ["rate"] = 4 });
-        await visit.Page.ReloadAsync(new() { WaitUntil = Microsoft.Playwright.WaitUntilState.Commit });
-        await visit.Ready();
-        double usable = await visit.Page.EvaluateAsync<double>("performance.now()");
-        double paint = await visit.Page.EvaluateAsync<double>("performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? -1");
-        Console.WriteLine(FormattableString.Invariant($"installed, processor slowed 4 times: first paint {paint:0} ms, usable {usable:0} ms"));
-        Assert.InRange(paint, 0, usable);
+        var starts = new List<(double Paint, double Usable, string Steps)>();
+        for (int i = 0; i < 3; i++)
+        {
+            await visit.Page.ReloadAsync(new() { WaitUntil = WaitUntilState.Commit });
+            await visit.Ready();
+            double usable = await visit.Page.EvaluateAsync<double>("performance.now()");
+            double paint = await visit.Page.EvaluateAsync<double>("performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? -1");
+            starts.Add((paint, usable, await visit.Page.EvaluateAsync<string>(Steps)));
+        }
+
+        var least = starts.MinBy(s => s.Usable);
+        Console.WriteLine(FormattableString.Invariant($"installed, processor slowed 4 times: first paint {least.Paint:0} ms, usable {least.Usable:0} ms ({string.Join(", ", starts.Select(s => s.Usable.ToString("0")))}); {least.Steps}"));
+        Assert.All(starts, s => Assert.InRange(s.Paint, 0, s.Usable));
     }
+
+    // When the runtime's own program was there, the last part of the app, and when the app's first own line ran (it asks for its scripts).
+    private const string Steps = """
+        () => {
+          const all = performance.getEntriesByType('resource'), at = (name, end) => Math.round(Math.max(0, ...all.filter(r => r.name.includes(name)).map(r => end ? r.responseEnd : r.startTime)));
+          return `runtime there ${at('dotnet.native.wasm', true)}, parts there ${at('_framework/', true)}, first line ${at('js/keep.js', false)}, scripts there ${at('/js/', true)} ms`;
+        }
+        """;
+
+    /// <summary>A thing dragged for two seconds with the processor slowed to a quarter: frames a second, and the longest wait for one.</summary>
+    [Fact(DisableParallelization = true)]
+    public async Task Frames_while_a_thing_is_dragged_on_a_slow_processor()
+    {
+        await using var visit = await Visit.To(chromium, app, "/hang/breast-mirror", 360);
+        var box = (await visit.Page.Locator("[data-handle] .grip").First.BoundingBoxAsync())!;
+        var session = await visit.Context.NewCDPSessionAsync(visit.Page);
+        await session.SendAsync("Emulation.setCPUThrottlingRate", new Dictionary<string, object> { ["rate"] = 4 });
+        float x = box.X + (box.Width / 2), y = box.Y + (box.Height / 2);
+        await visit.Page.Mouse.MoveAsync(x, y);
+        await visit.Page.Mouse.DownAsync();
+        await visit.Page.EvaluateAsync(Watching);
+        var moves = new List<Task>();
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        for (int i = 0; clock.ElapsedMilliseconds < 2000; i++)
+        {
+            moves.Add(session.SendAsync("Input.dispatchMouseEvent", new() { ["type"] = "mouseMoved", ["x"] = x + (40 * Math.Sin(i / 20.0)), ["y"] = y + (20 * Math.Cos(i / 15.0)), ["button"] = "left", ["buttons"] = 1 }));
+            await Task.Delay(12);
+        }
+
+        await Task.WhenAll(moves);
+        double[] frames = await visit.Page.EvaluateAsync<double[]>("() => { window.watching = false; return window.frames; }");
+        await visit.Page.Mouse.UpAsync();
+        double[] gaps = [.. frames.Zip(frames.Skip(1), (a, b) => b - a).Order()];
+        Assert.True(gaps.Length > 3, "the drawing did not move");
+        Console.WriteLine(FormattableString.Invariant($"dragging, processor slowed 4 times: {1000 * gaps.Length / (frames[^1] - frames[0]):0} frames a second, half within {gaps[gaps.Length / 2]:0} ms, nine in ten within {gaps[gaps.Length * 9 / 10]:0} ms, longest {gaps[^1]:0} ms"));
+    }
+
+    // The moments of the frames in which the handle stood elsewhere than in the one before.
+    private const string Watching = """
+        () => {
+          window.frames = [];
+          window.watching = true;
+          const handle = document.querySelector('[data-handle]');
+          let last = '';
+          const frame = () => {
+            if (!window.watching) return;
+            const now = handle.getAttribute('transform');
+            if (now !== last) window.frames.push(performance.now());
+            last = now;
+            requestAnimationFrame(frame);
+          };
+          requestAnimationFrame(frame);
+        }
+        """;
 }

@@ -64,10 +64,8 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
         var deeds = new Deeds(visit);
         await deeds.Touch("New job");
         await Assertions.Expect(visit.Page.Locator("h1")).ToHaveTextAsync("New wall");
+        await deeds.Choose("In it", "a window");
         await deeds.Touch("Add the wall");
-        await deeds.Touch("Change the wall");
-        await deeds.Touch("window");
-        await deeds.Touch("Done");
         await deeds.Touch("Hang something");
         await deeds.Touch("curtain pole");
         await Assertions.Expect(visit.Page.Locator("h1")).ToHaveTextAsync("Curtain pole", new() { IgnoreCase = true });
@@ -77,6 +75,23 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
         Assert.Equal("window", job.GetProperty("walls")[0].GetProperty("openings")[0].GetProperty("kind").GetString());
         Console.WriteLine($"first plan of a pole over a window: {deeds.Count} touches");
         Assert.InRange(deeds.Count, 1, 15);
+    }
+
+    [Fact]
+    public async Task The_van_comes_along_into_a_new_job()
+    {
+        await using var visit = await Visit.To(chromium, app, "/", 360);
+        var deeds = new Deeds(visit);
+        await deeds.Touch("New job");
+        await visit.Turn("/job");
+        await deeds.Touch("Add a fixing");
+        var first = await deeds.Job();
+        await deeds.Touch("New job");
+        await visit.Saved();
+        var second = await deeds.Job();
+        Assert.NotEqual(first.GetProperty("id").GetString(), second.GetProperty("id").GetString());
+        Assert.Equal(first.GetProperty("stock").GetRawText(), second.GetProperty("stock").GetRawText());
+        Assert.Equal(1, second.GetProperty("stock").GetArrayLength());
     }
 
     [Fact]
@@ -121,6 +136,25 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
         await Assertions.Expect(visit.Page.Locator(".job-title")).ToHaveTextAsync("Too much");
         var file = await visit.Page.RunAndWaitForDownloadAsync(() => visit.Page.Locator("main [role=alert] button").ClickAsync());
         Assert.Contains("Too much", await File.ReadAllTextAsync(await file.PathAsync()), StringComparison.Ordinal);
+    }
+
+    /// <summary>The browser's own quota, not a made-up error: less room than is used already, and room again.</summary>
+    [Fact]
+    public async Task A_quota_that_is_used_up_is_said_and_the_next_change_is_kept_when_there_is_room_again()
+    {
+        await using var visit = await Visit.To(chromium, app, "/job", 360);
+        // Before anything was written: the browser remembers for a while how much room there was.
+        var session = await visit.Context.NewCDPSessionAsync(visit.Page);
+        await session.SendAsync("Storage.overrideQuotaForOrigin", new() { ["origin"] = app.Url, ["quotaSize"] = 1 });
+        await SetTitle(visit.Page, "Too much");
+        await Assertions.Expect(visit.Page.Locator("main [role=alert] p")).ToContainTextAsync("is not saved");
+        await Assertions.Expect(visit.Page.Locator(".kept")).Not.ToHaveTextAsync("Saved on this device");
+        await Assertions.Expect(visit.Page.Locator(".job-title")).ToHaveTextAsync("Too much");
+        await session.SendAsync("Storage.overrideQuotaForOrigin", new() { ["origin"] = app.Url });
+        await SetTitle(visit.Page, "Room again");
+        await visit.Saved();
+        await visit.Go("/job");
+        await Assertions.Expect(visit.Page.Locator(".job-title")).ToHaveTextAsync("Room again");
     }
 
     [Fact]

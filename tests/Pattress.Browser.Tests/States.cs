@@ -18,6 +18,11 @@ public static class States
         new("brackets by hand", "/hang/breast-mirror", async p => { await Press(p, "Place them by hand"); await p.GetByLabel("Move single brackets").CheckAsync(); }),
         new("where it turns", "/plan/breast-mirror", async p => { await Press(p, "Show where the verdict turns"); await p.WaitForSelectorAsync(".turns li"); }),
         new("better places", "/hang/breast-mirror", async p => { await Press(p, "Look for better places"); await p.WaitForSelectorAsync("[role=status] li, p[role=status]"); }),
+        new("a word explained", "/wall/breast", p => Press(p, "dabs")),
+        new("help opened", "/help", async p => { foreach (var step in await p.Locator("main > details:not([open]) > summary").AllAsync()) await step.ClickAsync(); await p.WaitForSelectorAsync(".steps .drawing"); }),
+        new("table of a drawing", "/wall/bay", p => p.Locator(".facts-fold summary").First.ClickAsync()),
+        new("first hole", "/drill", FirstHole),
+        new("pull running", "/prove", p => Press(p, "Start the clock")),
         new("quick, which wall", "/quick", p => Press(p, "hook")),
         new("quick answer", "/quick", async p => { await Press(p, "hook"); await Press(p, "Nobody knows"); await p.WaitForSelectorAsync(".answer"); }),
         new("new job", "/job", p => Press(p, "New job")),
@@ -28,8 +33,18 @@ public static class States
         new("nothing to buy", "/buy", _ => Task.CompletedTask),
     ];
 
+    /// <summary>Those that pictures are kept of.</summary>
+    public static IEnumerable<State> Pictured => All.Where(s => s.Name is "reading sheet" or "keys of a hole" or "refused change" or "quick answer" or "brackets by hand" or "first hole" or "pull running" or "help opened" or "a word explained");
+
     private static Task Press(IPage page, string name) =>
         page.Locator("dialog[open], body:not(:has(dialog[open])) main").GetByRole(AriaRole.Button, new() { Name = name }).First.ClickAsync();
+
+    private static async Task FirstHole(IPage page)
+    {
+        foreach (var tick in await page.Locator(".ticks input").AllAsync()) await tick.CheckAsync();
+        await Press(page, "To the first hole");
+        await page.WaitForSelectorAsync(".keypad.large");
+    }
 
     private static async Task Enter(IPage page, string label, string value)
     {

@@ -22,7 +22,7 @@ internal sealed class Words(PaperInput input)
 
     public Settings Settings => input.Job.Settings;
 
-    public string Language => Settings.English == "american" ? "en-US" : "en-GB";
+    public string Language => Texts.Tag(Settings);
 
     public string Foot => T("foot", Said.Words(Plan.ProgramVersion), Said.Words(Plan.DataHash), Said.Words(Date));
 

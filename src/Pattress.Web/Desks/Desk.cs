@@ -9,7 +9,8 @@ namespace Pattress.Web.Desks;
 public sealed class Desk(TimeProvider clock)
 {
     private readonly History _history = new();
-    private readonly Replanner _planner = new(PlanData.Embedded);
+    // The catalogues are read when the first plan is asked for, not when the app starts.
+    private readonly Lazy<Replanner> _planner = new(() => new(PlanData.Embedded));
     private PlanAnswer? _plan;
     private Standing? _standing;
 
@@ -19,7 +20,7 @@ public sealed class Desk(TimeProvider clock)
     public Job Job { get; private set; } = new();
 
     /// <summary>The plan of the job, made when it is first looked at.</summary>
-    public PlanAnswer Plan => _plan ??= _planner.Plan(Job);
+    public PlanAnswer Plan => _plan ??= _planner.Value.Plan(Job);
 
     /// <summary>Where the job stands.</summary>
     public Standing Standing => _standing ??= Standing.Of(Job, Plan);
@@ -36,6 +37,9 @@ public sealed class Desk(TimeProvider clock)
 
     /// <summary>True when what lies here is as it is kept, so that looking at it writes nothing.</summary>
     public bool IsAsKept { get; private set; } = true;
+
+    /// <summary>A job lies here: the last one, the demo house, or one that was just begun.</summary>
+    public bool IsLaid => Revision > 0;
 
     /// <summary>Puts another job on the desk.</summary>
     /// <param name="asKept">It was read from the device just now; a new one is kept at once.</param>

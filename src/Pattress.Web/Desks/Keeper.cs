@@ -46,21 +46,24 @@ public sealed class Keeper
         try
         {
             Store.OnKept(id => _ = KeptElsewhere(id));
-            if (await Store.LastOpened() is { } id && await Open(id)) return;
+            if (await Store.LastOpened() is { } id && await Open(id, first: true)) return;
         }
         catch (JSException)
         {
             Note(Kept.Failed);
         }
 
-        OpenDemo();
+        if (!_desk.IsLaid) OpenDemo();
     }
 
     /// <summary>Opens a kept job.</summary>
-    public async Task<bool> Open(string id)
+    /// <param name="first">Only if nothing lies on the desk yet: whoever was quicker has begun a job of his own.</param>
+    public async Task<bool> Open(string id, bool first = false)
     {
         if (await Store.Kept(id) is not { } text) return false;
-        _revisions[id] = await Store.Revision(id);
+        int revision = await Store.Revision(id);
+        if (first && _desk.IsLaid) return true;
+        _revisions[id] = revision;
         if (!Read(text, id, asKept: true)) return false;
         await Store.SetLastOpened(id);
         return true;

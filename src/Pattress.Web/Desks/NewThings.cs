@@ -7,6 +7,13 @@ namespace Pattress.Web.Desks;
 /// <summary>Things as they are before anyone has measured: what must be entered gets a start to change.</summary>
 internal static class NewThings
 {
+    /// <summary>A new job in another house: the van, own prices and own tests come along, but for what the demo house invents.</summary>
+    public static Job Begun(Desk desk) => WithVan(new() { Settings = desk.Job.Settings with { YearBuilt = null, House = "unknown" } }, desk);
+
+    /// <summary>The job with the van, own prices and own tests of the one on the desk.</summary>
+    public static Job WithVan(Job job, Desk desk) =>
+        desk.KeptAs == "demo" ? job : job with { Stock = desk.Job.Stock, Prices = desk.Job.Prices, Trials = desk.Job.Trials };
+
     public static Fixture Make(FixtureKind kind, Wall wall, Job job)
     {
         var numbers = new SortedDictionary<string, double>(StringComparer.Ordinal);
@@ -16,6 +23,15 @@ internal static class NewThings
             Id = FreeId(kind.Id, job.IsTaken), Wall = wall.Id, What = kind.Id, Numbers = numbers,
             At = new(Math.Round(wall.WidthMm / 2), Math.Round(wall.HeightMm * (wall.Kind == "ceiling" ? 0.5 : 0.75))),
         };
+    }
+
+    /// <summary>A window or door in the middle of a new wall, of a usual size, to be moved; none for any other word.</summary>
+    public static IReadOnlyList<Opening> Openings(string kind, double widthMm, double heightMm, Job job)
+    {
+        if (kind is not ("window" or "door")) return [];
+        double width = Math.Min(kind == "door" ? 800 : 1200, widthMm), height = Math.Min(kind == "door" ? 2000 : 1200, heightMm);
+        double sill = kind == "door" ? 0 : Math.Round(Math.Min(900, (heightMm - height) / 2));
+        return [new(FreeId(kind, job.IsTaken), kind, new(Math.Round((widthMm - width) / 2), sill, width, height))];
     }
 
     /// <summary>The name itself, or with the first number that makes it free.</summary>

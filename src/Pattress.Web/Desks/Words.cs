@@ -8,7 +8,7 @@ public sealed class Words(Desk desk)
 {
     public string Say(Reason reason) => Texts.Sentence(reason, desk.Job.Settings);
 
-    public string Problem(Problem problem) => Texts.Sentence(problem);
+    public string Problem(Problem problem) => Texts.Sentence(problem, desk.Job.Settings);
 
     /// <summary>A number of a calculation, as far as it is worth reading.</summary>
     public string Figure(double value) => double.IsFinite(value) ? Shows.ThreeFigures(value) : "";

@@ -20,6 +20,12 @@ self.addEventListener('message', event => {
   if (event.data === 'rest') event.waitUntil(rest());
 });
 
+let cacheOpened;
+
+function opened() {
+  return cacheOpened ??= caches.open(cacheName).catch(error => { cacheOpened = undefined; throw error; });
+}
+
 async function fill(list) {
   const cache = await caches.open(cacheName);
   await cache.addAll(list.map(asked));
@@ -38,8 +44,9 @@ async function rest() {
 }
 
 async function answer(request, url) {
-  const cache = await caches.open(cacheName);
-  const kept = await cache.match(request.mode === 'navigate' ? 'index.html' : request, { ignoreSearch: true });
+  const cache = await opened();
+  // By address: a match that ignores what stands behind the ? would look through everything that is kept, each time.
+  const kept = await cache.match(request.mode === 'navigate' ? 'index.html' : url.origin + url.pathname);
   if (kept) return kept;
   const fresh = await fetch(request);
   const asset = assets.find(a => new URL(a.url, self.registration.scope).pathname === url.pathname);

@@ -61,7 +61,7 @@ public sealed record Settings
     /// <summary><c>metric</c> or <c>imperial</c>, for what people read.</summary>
     public string Units { get; init; } = "metric";
 
-    /// <summary><c>british</c> or <c>american</c>.</summary>
+    /// <summary><c>british</c>, <c>american</c> or another of <see cref="Text.Texts.Tongues"/>.</summary>
     public string English { get; init; } = "british";
 
     /// <summary>ISO 4217 code.</summary>

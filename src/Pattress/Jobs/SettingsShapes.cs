@@ -9,7 +9,7 @@ internal static class SettingsShapes
         Field.Optional("standards", new WordShape("eurocode_uk", "us")),
         Field.Optional("editions", Editions(), "Which edition of each document; none: a document that would stand in is not used."),
         Field.Optional("units", new WordShape("metric", "imperial"), "For what people read."),
-        Field.Optional("english", new WordShape("british", "american")),
+        Field.Optional("english", new WordShape([.. Text.Texts.Tongues]), "The English, or another language there is a file of."),
         Field.Optional("currency", new WordShape("GBP", "EUR", "USD", "CAD", "AUD", "NZD", "CHF", "DKK", "NOK", "SEK", "PLN", "CZK"), "ISO 4217."),
         Field.Optional("life_years", new NumberShape(1, 100), "Reference period of every probability of failure."),
         Field.Optional("partial_factors", Factors(), "EN 1990 Table A1.2(B); the American set counts every action once."),

@@ -86,8 +86,16 @@ export async function keptJobs() {
   return jobs.sort((a, b) => b.at - a.at).map(j => [j.id, j.at, word(j.standing), word(j.title)].join('\t')).join('\n');
 }
 
+// A job, and the photos of its walls.
 export async function forget(id) {
   await write('jobs', s => s.delete(id));
+  await write('photos', s => {
+    s.index('wall').openCursor(IDBKeyRange.bound(id + '/', id + '/\uffff')).onsuccess = event => {
+      const photo = event.target.result;
+      photo?.delete();
+      photo?.continue();
+    };
+  });
 }
 
 export async function lastOpened() {

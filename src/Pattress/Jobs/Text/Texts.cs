@@ -9,6 +9,12 @@ public static class Texts
     /// <summary>True when the code has a text of its own.</summary>
     public static bool Has(string code) => TextTable.Find(code, "british") is not null;
 
+    /// <summary>What <c>settings.english</c> may say: <c>british</c>, <c>american</c>, and the id of each further language there is a file of.</summary>
+    public static IReadOnlyList<string> Tongues => TextTable.AllTongues;
+
+    /// <summary>The language of the texts as BCP 47 has it, e.g. <c>en-GB</c>.</summary>
+    public static string Tag(Settings settings) => Name("language.tag", settings);
+
     /// <summary>The sentence of a reason, its values shown in the job's units.</summary>
     public static string Sentence(Reason reason, Settings settings) => Sentence(reason.Code, reason.Values, settings);
 
@@ -17,8 +23,11 @@ public static class Texts
         Fill(TextTable.Find(code, settings.English) ?? Plain(code), [.. values.Select(v => Shows.Value(v, settings))]);
 
     /// <summary>The sentence of a problem: what is wrong, where, what was found and what is allowed.</summary>
-    public static string Sentence(Problem problem) =>
-        Fill(TextTable.Find(problem.Code, "british") ?? "{0}: " + Plain(problem.Code) + ". Allowed: {2}.", [problem.Path, problem.Value, problem.Allowed]);
+    public static string Sentence(Problem problem) => Sentence(problem, new Settings());
+
+    /// <summary>The same in the language of a job.</summary>
+    public static string Sentence(Problem problem, Settings settings) =>
+        Fill(TextTable.Find(problem.Code, settings.English) ?? "{0}: " + Plain(problem.Code) + ". Allowed: {2}.", [problem.Path, problem.Value, problem.Allowed]);
 
     /// <summary>The words of a fixed id: a kind of fixing with or without its size, a fixture, a build-up, a field.</summary>
     public static string Name(string id, Settings settings) => Name(id, settings.English);
