@@ -10,7 +10,7 @@ public class PhotoTests(Chromium chromium, PublishedApp app)
     private const int WidePx = 2400, HighPx = 1800, MostPx = 1600;
 
     // The bay of the demo house.
-    private const double WallWidthMm = 4200;
+    private const double WallWidthMm = 3600;
 
     private const string Kept = """
         () => new Promise((resolve, reject) => {
@@ -51,7 +51,7 @@ public class PhotoTests(Chromium chromium, PublishedApp app)
         await Field(visit.Page, "Across the picture").FillAsync("75");
         await Field(visit.Page, "Down the picture").FillAsync("75");
         await Place(visit.Page, 3000, 500);
-        // Across 0.25 and 0.75 of the picture stand at 1000 and 3000 mm of the wall: its middle at 2000, its left edge at 0, its right at 4000.
+        // 0.25 and 0.75 across the picture stand at 1000 and 3000 mm of the wall: so its middle at 2000, its edges at 0 and 4000.
         foreach (var (part, mm) in new[] { (0.0, 0.0), (0.25, 1000), (0.5, 2000), (0.75, 3000), (1.0, 4000) })
             Assert.Equal(await visit.Page.EvaluateAsync<double>("mm => { const b = document.querySelector('.under .drawing .edge').getBoundingClientRect(); return b.left + b.width * mm / " + FormattableString.Invariant($"{WallWidthMm}") + "; }", mm),
                 await visit.Page.EvaluateAsync<double>("part => { const b = document.querySelector('.under .photo image').getBoundingClientRect(); return b.left + b.width * part; }", part), 1.0);
@@ -77,8 +77,10 @@ public class PhotoTests(Chromium chromium, PublishedApp app)
     private static async Task<Position> Part(IPage page, double across, double down)
     {
         await page.Locator(".marking").ScrollIntoViewIfNeededAsync();
+        // The picture stands in the middle of the element that shows it.
         var box = (await page.Locator(".marking").BoundingBoxAsync())!;
-        return new() { X = (float)(box.Width * across), Y = (float)(box.Height * down) };
+        var picture = (await page.Locator(".marking image").BoundingBoxAsync())!;
+        return new() { X = (float)(picture.X - box.X + (picture.Width * across)), Y = (float)(picture.Y - box.Y + (picture.Height * down)) };
     }
 
     private static async Task<byte[]> Picture(IPage page) => Convert.FromBase64String((await page.EvaluateAsync<string>(

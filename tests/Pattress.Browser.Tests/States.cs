@@ -19,7 +19,7 @@ public static class States
         new("where it turns", "/plan/breast-mirror", async p => { await Press(p, "Show where the verdict turns"); await p.WaitForSelectorAsync(".turns li"); }),
         new("better places", "/hang/breast-mirror", async p => { await Press(p, "Look for better places"); await p.WaitForSelectorAsync("[role=status] li, p[role=status]"); }),
         new("a word explained", "/wall/breast", p => Press(p, "dabs")),
-        new("help opened", "/help", async p => { foreach (var step in await p.Locator("main > details:not([open]) > summary").AllAsync()) await step.ClickAsync(); await p.WaitForSelectorAsync(".steps .drawing"); }),
+        new("help opened", "/help", async p => { await OpenAll(p); await p.WaitForSelectorAsync(".steps .drawing"); }),
         new("table of a drawing", "/wall/bay", p => p.Locator(".facts-fold summary").First.ClickAsync()),
         new("first hole", "/drill", FirstHole),
         new("pull running", "/prove", p => Press(p, "Start the clock")),
@@ -38,6 +38,12 @@ public static class States
 
     private static Task Press(IPage page, string name) =>
         page.Locator("dialog[open], body:not(:has(dialog[open])) main").GetByRole(AriaRole.Button, new() { Name = name }).First.ClickAsync();
+
+    /// <summary>Opens every fold of a page, one after the other.</summary>
+    internal static async Task OpenAll(IPage page)
+    {
+        for (var closed = page.Locator("main > details:not([open]) > summary"); await closed.CountAsync() > 0;) await closed.First.ClickAsync();
+    }
 
     private static async Task FirstHole(IPage page)
     {

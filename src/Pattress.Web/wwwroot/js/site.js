@@ -94,8 +94,10 @@ export async function markPhoto(wall, id, marks) {
   if (photo) await keepPhoto({ ...photo, marks });
 }
 
-// Where a touch lies on a picture, px of the picture.
+// Where a touch lies on a picture, as parts of its width and height; the picture may be smaller than the element that shows it.
 export function partOf(elementId, clientX, clientY) {
-  const box = document.getElementById(elementId)?.getBoundingClientRect();
-  return box ? [(clientX - box.left) / box.width, (clientY - box.top) / box.height] : [0, 0];
+  const svg = document.getElementById(elementId);
+  if (!svg) return [0, 0];
+  const at = new DOMPoint(clientX, clientY).matrixTransform(svg.getScreenCTM().inverse()), { width, height } = svg.viewBox.baseVal;
+  return [Math.min(1, Math.max(0, at.x / width)), Math.min(1, Math.max(0, at.y / height))];
 }
