@@ -7,9 +7,18 @@ namespace Pattress.Brackets;
 /// <param name="BendingHigh">Largest modulus of elasticity in bending, MPa.</param>
 /// <param name="CrushLow">Least modulus through the thickness, MPa.</param>
 /// <param name="CrushHigh">Largest modulus through the thickness, MPa.</param>
+/// <param name="Layers">Boards that the thickness is made of: at the soft end each bends for itself, at the stiff end they are one.</param>
 public readonly record struct BoardGive(
-    double Thickness, double Span, double BendingLow, double BendingHigh, double CrushLow, double CrushHigh)
+    double Thickness, double Span, double BendingLow, double BendingHigh, double CrushLow, double CrushHigh, int Layers = 1)
 {
+    /// <summary>Bending stiffness of a strip of the board, Nmm: layers apart with the least modulus.</summary>
+    internal double Soft => Stiffness(BendingLow) / ((double)Layers * Layers);
+
+    /// <summary>The same of layers glued to one board, with the largest modulus.</summary>
+    internal double Stiff => Stiffness(BendingHigh);
+
+    private double Stiffness(double modulus) => modulus * Thickness * Thickness * Thickness / (12 * (1 - BoardUnderPlate.Poisson * BoardUnderPlate.Poisson));
+
     /// <summary>
     /// Gypsum board: 2000 to 3000 MPa in bending (engineering value, from memory), 100 to 1000 MPa through the thickness (assumed: nobody has
     /// published it).
@@ -46,17 +55,34 @@ public static class BoardUnderPlate
 
     /// <summary>
     /// Bed modulus range, N/mm³, under a plate of an area in mm² whose distance from the nearest support is known to
-    /// lie between two values, mm (0 over a support, half the span in the middle).
+    /// lie between two values, mm (0 over a support, half the span in the middle): for a fixing that holds in something behind the board.
     /// </summary>
     public static BedRange Modulus(BoardGive board, double plateArea, double fromSupport, double toSupport) => new(
-        One(board, plateArea, Math.Max(fromSupport, toSupport), board.BendingLow, board.CrushLow),
-        One(board, plateArea, Math.Min(fromSupport, toSupport), board.BendingHigh, board.CrushHigh));
+        1 / (plateArea * Strip(board, Math.Max(fromSupport, toSupport), board.Soft) + board.Thickness / board.CrushLow),
+        1 / (plateArea * Strip(board, Math.Min(fromSupport, toSupport), board.Stiff) + board.Thickness / board.CrushHigh));
 
-    /// <summary>Pressure over sinking: 1 / (area x sinking per force + thickness / modulus through it).</summary>
-    private static double One(BoardGive b, double area, double fromSupport, double bending, double crush)
-    {
-        double stiffness = bending * b.Thickness * b.Thickness * b.Thickness / (12 * (1 - Poisson * Poisson));
-        double perForce = StripSinking(Math.Min(fromSupport / b.Span, 0.5)) * b.Span * b.Span / stiffness;
-        return 1 / (area * perForce + b.Thickness / crush);
-    }
+    /// <summary>
+    /// The same where the board is glued to foam all over (a laminate): an endless plate on an elastic foundation sinks by 1/(8 sqrt(k D)) under a
+    /// unit force (Hertz; Timoshenko and Woinowsky-Krieger, art. 57).
+    /// </summary>
+    /// <param name="foamLow">Least modulus of the foam over its thickness, N/mm³.</param>
+    /// <param name="foamHigh">Largest.</param>
+    public static BedRange OnFoam(BoardGive board, double plateArea, double foamLow, double foamHigh) => new(
+        1 / (plateArea / (8 * Math.Sqrt(foamLow * board.Soft)) + board.Thickness / board.CrushLow),
+        1 / (plateArea / (8 * Math.Sqrt(foamHigh * board.Stiff)) + board.Thickness / board.CrushHigh));
+
+    /// <summary>
+    /// Bed modulus range, N/mm³, between a bracket's toe and a fixing that holds in the same board. Both ride on the board's own sinking between its
+    /// supports; what counts is the dish from the toe to the fixing, a circular plate of that radius, its edge free to turn at the soft end and held at
+    /// the stiff one (Roark Table 11.2: P r² (3 + nu)/(16 pi D (1 + nu)), P r²/(16 pi D)), and the give through the thickness.
+    /// </summary>
+    /// <param name="toeArea">What of the plate presses, mm².</param>
+    /// <param name="reachLow">Least distance from toe to fixing, mm.</param>
+    /// <param name="reachHigh">Largest.</param>
+    public static BedRange BesideFixing(BoardGive board, double toeArea, double reachLow, double reachHigh) => new(
+        1 / (toeArea * reachHigh * reachHigh * (3 + Poisson) / (16 * Math.PI * board.Soft * (1 + Poisson)) + board.Thickness / board.CrushLow),
+        1 / (toeArea * reachLow * reachLow / (16 * Math.PI * board.Stiff) + board.Thickness / board.CrushHigh));
+
+    // Sinking for each N in the middle of a patch, mm/N.
+    private static double Strip(BoardGive b, double fromSupport, double stiffness) => StripSinking(Math.Min(fromSupport / b.Span, 0.5)) * b.Span * b.Span / stiffness;
 }

@@ -35,4 +35,44 @@ public class BoardUnderPlateTests
         Assert.Equal(1000 / 12.5, range.High, 1e-9);
         Assert.True(range.Low < range.High && range.Low > 0);
     }
+
+    /// <summary>
+    /// By hand for 12.5 mm: D soft 2000 · 1953.125/11.52 = 339,084, stiff 508,626. Toe 600 mm², 60 mm: 600 · 3600 · 3.2/(16 pi D · 1.2) + 12.5/100 = 0.46294; 40 mm: 600 · 1600/(16 pi D) + 0.0125 = 0.05005.
+    /// The planner's interval for gypsum board is that, rounded outwards.
+    /// </summary>
+    [Fact]
+    public void Between_a_toe_and_a_fixing_in_the_same_board()
+    {
+        var range = BoardUnderPlate.BesideFixing(BoardGive.Gypsum(12.5, 600), 600, 40, 60);
+        Assert.Equal(1 / 0.46294, range.Low, 1e-4);
+        Assert.Equal(1 / 0.05005, range.High, 1e-2);
+        var taken = Pattress.Planning.StiffnessData.Bed("gypsum_board");
+        Assert.InRange(range.Low, taken.Low, 1.1 * taken.Low);
+        Assert.InRange(range.High, 0.95 * taken.High, taken.High);
+    }
+
+    /// <summary>A plate on an elastic foundation: w = 1/(2 pi) ∫ s ds/(D s⁴ + k), Hankel's integral, by the trapezoid rule in ln s; the foam 3 MPa over 50 mm.</summary>
+    [Fact]
+    public void A_laminate_lies_on_its_foam()
+    {
+        var board = new BoardGive(12.5, 600, 2500, 2500, 1e12, 1e12);
+        double d = 2500 * Math.Pow(12.5, 3) / 11.52, k = 3 / 50.0, sum = 0;
+        const double Step = 0.001;
+        for (double x = -25; x < 10; x += Step) sum += Step * Math.Exp(2 * x) / (d * Math.Exp(4 * x) + k);
+        var range = BoardUnderPlate.OnFoam(board, 800, k, k);
+        Assert.Equal(1 / (800 * sum / (2 * Math.PI)), range.Low, 1e-4 * range.Low);
+        Assert.Equal(range.Low, range.High, 1e-9);
+        Assert.True(BoardUnderPlate.OnFoam(BoardGive.Gypsum(12.5, 600), 800, 0.02, 0.2) is var wide && wide.Low < range.Low && range.Low < wide.High);
+    }
+
+    /// <summary>Two boards of 12.5 mm apart are twice as stiff as one, glued eight times.</summary>
+    [Fact]
+    public void Doubled_board_is_an_interval()
+    {
+        var one = new BoardGive(12.5, 600, 2500, 2500, 1e15, 1e15);
+        double single = BoardUnderPlate.Modulus(one, 1000, 300, 300).Low;
+        var two = BoardUnderPlate.Modulus(one with { Thickness = 25, Layers = 2 }, 1000, 300, 300);
+        Assert.Equal(2 * single, two.Low, 1e-9);
+        Assert.Equal(8 * single, two.High, 1e-9);
+    }
 }

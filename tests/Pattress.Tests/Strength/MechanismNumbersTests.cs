@@ -259,4 +259,27 @@ public class MechanismNumbersTests
         var none = MechanismResult.None("withdrawal", new NotCovered("x", "too_short"));
         Assert.Equal((0, 0, "x", false), (none.MeanN, none.Variation, none.Clause, none.Design.Covered));
     }
+
+    /// <summary>
+    /// Model error by hand. Nail-pull 56, 77, 87 lbf, each from the line through the others: 56/67, 77/71.5, 87/98, logarithms -0.17930, 0.07411, -0.11905. Flexure of ASTM C1396 (1.297398 N for each lbf) over
+    /// EN 520 (350/1200 of 43 t and 16.8 t): 0.83627, 0.87156, 0.95790, 0.72275, 0.75055, 0.76722.
+    /// </summary>
+    [Fact]
+    public void Model_error_by_hand()
+    {
+        var (punching, flexure) = (BoardModelError.Punching, BoardModelError.Flexure);
+        Assert.Equal((3, 6), (punching.Count, flexure.Count));
+        Assert.Equal(Math.Exp(-0.07475), punching.Bias, 2e-5);
+        Assert.Equal(0.13239, punching.V, 2e-5);
+        Assert.Equal(Math.Exp(-0.20598), flexure.Bias, 2e-5);
+        Assert.Equal(0.10595, flexure.V, 2e-5);
+        // Never below what is known of the model alone; the assumed total is above both.
+        Assert.All(Board.InTension(Board1), r => Assert.True(r.Variation >= F("variation_board") && r.Variation >= Math.Max(punching.V, flexure.V)));
+        var trace = new Trace();
+        var two = BoardBending.Flexure(Board1 with { Thickness = 25, Layers = 2 }, trace);
+        double counted = trace.Steps.Last(s => s.Symbol == "R_k").Value;
+        Assert.Equal(2 * counted, trace.Steps.Single(s => s.Symbol == "R_k_glued").Value, 1e-9);
+        Assert.Equal(0.10595, trace.Steps.Single(s => s.Symbol == "V_theta").Value, 2e-5);
+        Assert.Equal(F("variation_board"), two.Variation);
+    }
 }

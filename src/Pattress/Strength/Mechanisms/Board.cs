@@ -32,7 +32,7 @@ public static class Board
         double t = b.Thickness, D = b.Bearing, tau_k = BoardStrength.Shear(t, trace);
         double A_p = Circle.PunchingArea(D, t, trace), k_spacing = Share(b, trace);
         double R_k = trace.Step("R_k", tau_k * A_p * k_spacing, "N", "mechanics: punching", [In.Of(tau_k), In.Of(A_p), In.Of(k_spacing)]);
-        return Finish("board_punching", R_k, b, trace);
+        return Finish("board_punching", R_k, b, trace, BoardModelError.Punching.V);
     }
 
     /// <summary>A plug that cuts its own thread and has nothing behind the board: shear of the core on its cylinder.</summary>
@@ -74,12 +74,22 @@ public static class Board
         return trace.Step("k_edge", Min(k_least + (1 - k_least) * c / c_full, 1), "", "mechanics: edge or joint of the board", [In.Of(c), In.Of(c_full), In.Of(k_least)]);
     }
 
-    internal static MechanismResult Finish(string mechanism, double R_k, BoardInput b, Trace? trace)
+    /// <param name="V_theta">What the standards' least loads show of the model's own error; 0 where none are printed.</param>
+    internal static MechanismResult Finish(string mechanism, double R_k, BoardInput b, Trace? trace, double V_theta = 0)
     {
         double k_damp = Factors.OnDamp(b.Damp, trace), k_edge = EdgeFactor(b, trace), k_duration = Factors.OnDuration(b.Duration, trace);
         double gamma_M = Factors.Value("board_gamma_m", "gamma_M", "", trace), k_mean = Factors.Value("board_mean_over_minimum", "k_mean", "", trace);
         double R_mean = trace.Step("R_mean", k_mean * R_k * k_damp * k_edge, "N", "mechanics: boards above their least values", [In.Of(k_mean), In.Of(R_k), In.Of(k_damp), In.Of(k_edge)]);
         double R_d = trace.Step("R_d", R_k * k_damp * k_edge * k_duration / gamma_M, "N", "mechanics with a model error in gamma_M", [In.Of(R_k), In.Of(k_damp), In.Of(k_edge), In.Of(k_duration), In.Of(gamma_M)]);
-        return new(mechanism, R_d, Basis.Mechanics, "mechanics on the least values of EN 520 and ASTM C1396", R_mean, Factors.Value("variation_board", "V", "", trace));
+        return new(mechanism, R_d, Basis.Mechanics, "mechanics on the least values of EN 520 and ASTM C1396", R_mean, Variation(V_theta, trace));
+    }
+
+    // Boards, damp, hands and model together are assumed; what is known of the model alone is the least they can be.
+    private static double Variation(double V_theta, Trace? trace)
+    {
+        if (V_theta == 0) return Factors.Value("variation_board", "V", "", trace);
+        double V_0 = Factors.Value("variation_board", "V_0", "", trace);
+        trace.LookUp("V_theta", V_theta, "", "model error on the least loads of ASTM C1396 and EN 520");
+        return trace.Step("V", Max(V_0, V_theta), "", "mechanics: model error as a lognormal", [In.Of(V_0), In.Of(V_theta)]);
     }
 }

@@ -23,7 +23,9 @@ public static class BoardBending
         double n = b.Group > 1 && b.Spacing < b.Span ? b.Group : 1;
         double R_k = trace.Step("R_k", (P_crack >= P_yield ? P_yield : P_crack + k_reserve * (P_yield - P_crack)) / n, "N", "mechanics: flexure between supports, shared by n fixings in the bay",
             [In.Of(P_crack), In.Of(P_yield), In.Of(k_reserve), In.Of(n)]);
-        return Board.Finish("board_flexure", R_k, b, trace);
+        double layers = b.Layers;
+        if (b.Layers > 1) trace.Step("R_k_glued", R_k * layers, "N", "mechanics: layers glued to one board, the upper end; not counted", [In.Of(R_k), In.Of(layers)]);
+        return Board.Finish("board_flexure", R_k, b, trace, BoardModelError.Flexure.V);
     }
 
     /// <summary>Pull at which the peak moment under the patch reaches m, N.</summary>

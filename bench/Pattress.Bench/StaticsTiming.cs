@@ -1,0 +1,41 @@
+using System.Diagnostics;
+using Pattress.Actions.Beams;
+
+namespace Pattress.Bench;
+
+/// <summary>Contact solve, general-purpose BFGS and rail in one run, by many short batches: the median, and the lower quartile, which a busy machine hardly moves.</summary>
+internal static class StaticsTiming
+{
+    private const int Batches = 401;
+
+    public static void Run()
+    {
+        var contact = new ContactBench();
+        var beam = new BeamBench();
+        double newton = Print("contact solve", 16 * 20, () => { double s = 0; for (int i = 0; i < 20; i++) s += contact.Newton(); return s; }, 1);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        contact.Newton();
+        Console.WriteLine(FormattableString.Invariant($"{GC.GetAllocatedBytesForCurrentThread() - before} bytes in 16 solves; {contact.Evaluations():F1} evaluations a solve"));
+        Print("BFGS, cold, to the promised residual", 16, contact.Bfgs, newton);
+        Print("BFGS, from the glued plate, to 1e-8", 16, contact.Bfgs_from_the_glued_plate, newton);
+        Console.WriteLine($"BFGS cold gave up on {contact.GivenUp} of its solves");
+        Print("rail of 12: standing", 1, () => beam.Standing(), newton);
+        Print("rail of 12: all envelopes of reactions", 1, () => beam.All_envelopes(), newton);
+        Print("rail of 12: moment envelope", 1, () => beam.Moment_envelope(), newton);
+    }
+
+    private static double Print(string what, int solves, Func<double> batch, double against)
+    {
+        var times = new double[Batches];
+        double sum = 0;
+        for (int i = -Batches; i < Batches; i++)
+        {
+            long start = Stopwatch.GetTimestamp();
+            sum += batch();
+            if (i >= 0) times[i] = Stopwatch.GetElapsedTime(start).TotalMicroseconds / solves;
+        }
+        Array.Sort(times);
+        Console.WriteLine(FormattableString.Invariant($"{what}: median {times[Batches / 2]:F3} us, lower quartile {times[Batches / 4]:F3} us, {times[Batches / 4] / against:F0} times a contact solve ({(double.IsNaN(sum) ? "NaN" : "ok")})"));
+        return times[Batches / 4];
+    }
+}
