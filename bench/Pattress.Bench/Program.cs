@@ -7,6 +7,7 @@ else if (args is ["trials"]) TrialsReport.Run();
 else if (args is ["rules"]) RuleTiming.Run();
 else if (args is ["statics"]) StaticsTiming.Run();
 else if (args is ["lines"]) SupportsTiming.Run();
+else if (args is ["buying", "times"]) await BuyingReport.Times();
 else if (args is ["buying", ..]) await BuyingReport.Run(Number(1, 300));
 else BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
 

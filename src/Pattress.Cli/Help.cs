@@ -14,7 +14,7 @@ internal static class Help
         --batch reads a document a line and answers each on a line; --working unfolds
         the calculation, --explain says what each reading moved; trial draws with --svg
         FILE and writes a report with --report DIR; papers go to --out DIR, on --paper
-        a4 or letter. Ends with 0: answered, 2: bad input, 3: not covered, 1: else.
+        a4 or letter; --trials FILE counts what your other jobs taught. Ends with 0: answered, 2: bad input, 3: not covered, 1: else.
 
         """;
 

@@ -7,6 +7,7 @@ using Pattress.Jobs.Layouts;
 using Pattress.Jobs.Locate;
 using Pattress.Jobs.WallFile;
 using Pattress.Jobs.Proofs;
+using Pattress.Jobs.Repairs;
 using Pattress.Jobs.Text;
 using Pattress.Trials.Documents;
 
@@ -47,6 +48,9 @@ public static class Questions
 
     /// <summary>Where the brackets of a job could go.</summary>
     public static Reply Layout(string json, CancellationToken stop) => Reply.Of(LaidOut.Of(json, stop), laid => LayoutJson.Write(laid.Answer, laid.Settings));
+
+    /// <summary>What to do where a fixing came away.</summary>
+    public static Reply Repair(string json) => Reply.Of(RepairDocument.Answer(json), answer => answer);
 
     /// <summary>Where the supports are along one line.</summary>
     public static Reply Locate(string json, bool explain) => Reply.Of(LocateDocument.Answer(json, explain), answer => answer);

@@ -42,6 +42,7 @@ internal static class NativeSolver
         using var solver = Solver.CreateSolver(kind) ?? throw new InvalidOperationException($"the solver {kind} is not in this build");
         solver.SetTimeLimit((long)(seconds * 1000));
         var unknowns = Fill(solver, program);
+        if (Environment.GetEnvironmentVariable("XSCIP") is { } x) Console.Error.WriteLine(solver.SetSolverSpecificParametersAsString(x));
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         using var stop = cancel.Register(() => solver.InterruptSolve());

@@ -14,6 +14,7 @@ builder.Services.AddSingleton<Viewport>();
 builder.Services.AddSingleton<Keeper>();
 builder.Services.AddSingleton<Pattress.Planning.Programs.IProgramSolver, WorkerSolver>();
 builder.Services.AddSingleton<Shopping>();
+builder.Services.AddSingleton<OwnCatalogue>();
 builder.Services.AddSingleton<Newer>();
 builder.Services.AddSingleton<Importer>();
 builder.Services.AddSingleton<PaperPress>();
@@ -21,6 +22,7 @@ await Task.WhenAll(Page.Load(), Store.Load(), OnSite.Load(), Installed.Load(), M
 var host = builder.Build();
 // Not awaited: the list of jobs needs none of them, and every other page waits for it (App.razor).
 _ = host.Services.GetRequiredService<Keeper>().OpenLast();
+_ = host.Services.GetRequiredService<OwnCatalogue>().Load();
 Doors.Desk = host.Services.GetRequiredService<Desk>();
 _ = host.Services.GetRequiredService<Newer>().Watch();
 await host.RunAsync();

@@ -16,7 +16,7 @@ internal static class Answering
     public static int Document(Call call, Func<string, Reply> ask, Func<string, string> show)
     {
         if (call.Arguments.Has("--batch")) return Batch(call, (line, _) => Task.FromResult(ask(line))).GetAwaiter().GetResult();
-        var text = Documents.Read(call.File, call.Terminal);
+        var text = call.Read();
         return text.Value is { } json ? Finish(call, ask(json), show) : Refuse(call, text.Problems);
     }
 
@@ -40,11 +40,13 @@ internal static class Answering
     public static async Task<int> Batch(Call call, Func<string, CancellationToken, Task<Reply>> ask)
     {
         int worst = ExitCode.Answered;
+        var catalogue = call.Arguments.Given.TryGetValue(OwnTrialsFile.Switch, out string? path) ? OwnTrialsFile.Read(path, call.Terminal) : null;
+        if (catalogue is { Value: null }) return Refuse(call, catalogue.Problems);
         using var input = Documents.Open(call.File, call.Terminal);
         foreach (string line in Lines.Of(input).Where(l => !string.IsNullOrWhiteSpace(l)))
         {
             call.Stop.ThrowIfCancellationRequested();
-            var reply = await ask(line, call.Stop);
+            var reply = await ask(catalogue?.Value is { } own ? OwnTrialsFile.Into(line, own) : line, call.Stop);
             if (reply.Ending == Ending.BadInput) worst = ExitCode.BadInput;
             call.Terminal.Out.Write(OneLine.Of(reply.Ending == Ending.BadInput ? ProblemJson.Write(reply.Problems, indented: false) : reply.Json) + "\n");
         }

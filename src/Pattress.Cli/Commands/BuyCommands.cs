@@ -14,7 +14,7 @@ internal static class BuyCommands
     public static int Layout(Call call)
     {
         if (call.Json || call.Arguments.Has("--batch")) return Answering.Document(call, json => Questions.Layout(json, call.Stop));
-        var text = Documents.Read(call.File, call.Terminal);
+        var text = call.Read();
         if (text.Value is not { } job) return Answering.Refuse(call, text.Problems);
         var laid = LaidOut.Of(job, call.Stop);
         if (laid.Value is not { } answer) return Answering.Refuse(call, laid.Problems);
@@ -27,7 +27,7 @@ internal static class BuyCommands
     private static async Task<int> Run(Call call, Func<string, CancellationToken, Task<Reply>> ask, Action<Sheet, Bought> show)
     {
         if (call.Arguments.Has("--batch")) return await Answering.Batch(call, ask);
-        var text = Documents.Read(call.File, call.Terminal);
+        var text = call.Read();
         if (text.Value is not { } job) return Answering.Refuse(call, text.Problems);
         if (call.Json) return Answering.Finish(call, await ask(job, call.Stop), json => json);
         var bought = await Bought.Of(job, call.Stop);

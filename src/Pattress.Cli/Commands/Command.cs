@@ -8,6 +8,19 @@ internal sealed record Call(Arguments Arguments, Terminal Terminal, Cancellation
     public bool Json => Arguments.Has("--json");
 
     public string File => Arguments.Values[0];
+
+    /// <summary>The document, with what the user's other jobs taught where <c>--trials</c> names their file.</summary>
+    public Outcome<string> Read()
+    {
+        var text = Documents.Read(File, Terminal);
+        return text.Value is { } json && Arguments.Given.TryGetValue(OwnTrialsFile.Switch, out string? path) ? With(json, path) : text;
+    }
+
+    private Outcome<string> With(string json, string path)
+    {
+        var catalogue = OwnTrialsFile.Read(path, Terminal);
+        return catalogue.Value is { } own ? Outcome<string>.Of(OwnTrialsFile.Into(json, own)) : Outcome<string>.Refused(catalogue.Problems);
+    }
 }
 
 /// <summary>A command: its name, what it takes, one line about it, the switches it knows, and what it does.</summary>

@@ -1,3 +1,4 @@
+using Pattress.Cli.Input;
 using Pattress.Cli.Printing;
 using Pattress.Server;
 
@@ -6,18 +7,18 @@ namespace Pattress.Cli.Commands;
 /// <summary>Every command there is, in the order of the help.</summary>
 internal static class CommandTable
 {
-    private const string Json = "--json", Batch = "--batch", Working = "--working", Explained = "--explain";
+    private const string Json = "--json", Batch = "--batch", Trials = OwnTrialsFile.Switch, Working = "--working", Explained = "--explain";
 
     public static IReadOnlyList<Command> All { get; } =
     [
-        Command.Of("plan", "JOB", "verdicts, fixings, holes, buying, checks", 1, 1, [Json, Batch, Working], PlanCommands.Plan),
-        Command.Of("layout", "JOB", "where the brackets could go", 1, 1, [Json, Batch], BuyCommands.Layout),
-        new("buy", "JOB", "the shopping, proven cheapest", 1, 1, [Json, Batch], BuyCommands.Buy),
-        new("quote", "JOB", "the price for the customer", 1, 1, [Json, Batch], BuyCommands.Quote),
+        Command.Of("plan", "JOB", "verdicts, fixings, holes, buying, checks", 1, 1, [Json, Batch, Working, Trials], PlanCommands.Plan),
+        Command.Of("layout", "JOB", "where the brackets could go", 1, 1, [Json, Batch, Trials], BuyCommands.Layout),
+        new("buy", "JOB", "the shopping, proven cheapest", 1, 1, [Json, Batch, Trials], BuyCommands.Buy),
+        new("quote", "JOB", "the price for the customer", 1, 1, [Json, Batch, Trials], BuyCommands.Quote),
         new("stock", "[JOB [CSV]]", "the van: list, CSV, after the job", 0, 2, [Json, StockCommand.Csv, StockCommand.Done, StockCommand.Start], StockCommand.Run),
         new("load", "JOB JOB...", "what to load in the van for several jobs", 1, 20, [Json], LoadCommand.Run),
-        Command.Of("repair", "JOB ITEM BRACKET MM", "a fixing came away: what can be done", 4, 4, [Json, RepairCommand.Torn, RepairCommand.Crushed], RepairCommand.Run),
-        Command.Of("papers", "JOB", "PDF papers and SVG drawings into a folder", 1, 1, [Json, PapersCommand.Out, PapersCommand.Paper], PapersCommand.Run),
+        Command.Of("repair", "JOB ITEM BRACKET MM", "a fixing came away: what can be done", 4, 4, [Json, RepairCommand.Torn, RepairCommand.Crushed, RepairCommand.Record, Trials], RepairCommand.Run),
+        Command.Of("papers", "JOB", "PDF papers and SVG drawings into a folder", 1, 1, [Json, PapersCommand.Out, PapersCommand.Paper, Trials], PapersCommand.Run),
         Explain("wall", "FILE", "what a wall is, and what to check next", Questions.Wall, WallSheet.Text),
         Explain("locate", "SCAN", "where the supports are along one line", Questions.Locate, DocumentSheet.Text),
         Ask("bracket", "FILE", "forces on the fixings of one bracket", Questions.Bracket),
@@ -25,9 +26,10 @@ internal static class CommandTable
         Command.Of("rules", "[TEXT]", "every published rule in the program", 0, 20, [Json], RuleCommands.List),
         Command.Of("rule", "ID name=value...", "one rule, with its working", 1, 60, [Json], RuleCommands.One),
         Command.Of("trial", "CSV", "statistics of pull tests", 1, 1, [Json, "--svg", "--report"], TrialCommand.Run),
+        Command.Of("trials", "FILE [JOB...]", "your own trials from all jobs, in and out", 1, 50, [Json, TrialsCommand.Undo], TrialsCommand.Run),
         Command.Of("compare", "FILE", "claims, or kinds tested, side by side", 1, 1, [Json], call => Answering.Document(call, Questions.Compare, json => CompareSheet.Text(json, call.Terminal))),
-        Command.Of("certainty", "JOB", "how sure each item is, and what would help", 1, 1, [Json, Batch], call => Answering.Document(call, json => Questions.Certainty(json, call.Stop), json => CertaintySheet.Text(json, call.Terminal))),
-        Command.Of("proof", "JOB", "what to pull, how hard, with what", 1, 1, [Json, Batch], call => Answering.Document(call, json => Questions.Proof(json, call.Stop), json => ProofSheet.Text(json, call.Terminal))),
+        Command.Of("certainty", "JOB", "how sure each item is, and what would help", 1, 1, [Json, Batch, Trials], call => Answering.Document(call, json => Questions.Certainty(json, call.Stop), json => CertaintySheet.Text(json, call.Terminal))),
+        Command.Of("proof", "JOB", "what to pull, how hard, with what", 1, 1, [Json, Batch, Trials], call => Answering.Document(call, json => Questions.Proof(json, call.Stop), json => ProofSheet.Text(json, call.Terminal))),
         Command.Of("schema", "[job|wall|locate]", "the JSON Schema of a document", 0, 1, [Json], Schema),
         new("serve", "", "the app on " + ServerOptions.LoopbackUrl, 0, 0, [], Serve),
     ];

@@ -23,7 +23,7 @@ internal static class PapersCommand
     public static int Run(Call call)
     {
         if (Fault(call.Arguments) is { } fault) return Answering.Refuse(call, [fault]);
-        var text = Documents.Read(call.File, call.Terminal);
+        var text = call.Read();
         if (text.Value is not { } json) return Answering.Refuse(call, text.Problems);
         var job = JobReader.Read(json);
         if (job.Value is not { } read) return Answering.Refuse(call, job.Problems);

@@ -13,7 +13,7 @@ internal static class PlanCommands
     private static int Run(Call call, Func<string, CancellationToken, Reply> ask, Func<Planned, string> show)
     {
         if (call.Json || call.Arguments.Has("--batch")) return Answering.Document(call, json => ask(json, call.Stop));
-        var text = Documents.Read(call.File, call.Terminal);
+        var text = call.Read();
         if (text.Value is not { } job) return Answering.Refuse(call, text.Problems);
         var planned = Planned.Of(job, call.Stop);
         if (planned.Value is not { } plan) return Answering.Refuse(call, planned.Problems);

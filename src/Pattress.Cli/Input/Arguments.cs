@@ -6,7 +6,7 @@ namespace Pattress.Cli.Input;
 internal sealed record Arguments(string Command, IReadOnlyList<string> Values, IReadOnlyList<string> Switches, IReadOnlyDictionary<string, string> Given)
 {
     /// <summary>Switches behind which a file or folder stands.</summary>
-    private static readonly string[] Takers = ["--svg", "--report", "--out", "--paper"];
+    private static readonly string[] Takers = ["--svg", "--report", "--out", "--paper", OwnTrialsFile.Switch];
 
     public bool Has(string name) => Switches.Contains(name, StringComparer.Ordinal);
 

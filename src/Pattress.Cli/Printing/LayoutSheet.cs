@@ -15,7 +15,7 @@ internal sealed class LayoutSheet(Sheet sheet, Say say)
             for (int i = 0; i < item.Layouts.Count; i++) sheet.Item($"{i + 1}.", One(item.Layouts[i]));
         }
 
-        foreach (var level in answer.Level) sheet.Item("!", say.Sentence(level));
+        foreach (var line in answer.Lines) sheet.Item("!", $"{say.Sentence(line.Why)} {string.Join("; ", line.Things.Select(t => $"{t.Id}: {Say.Of(t.Before)} before, {Say.Of(t.After)} then"))}.");
         sheet.Gap();
         sheet.Paragraph("A support tells nothing of cables and pipes: detector and isolation come first all the same.");
     }

@@ -8,7 +8,7 @@ internal static class Endpoints
 {
     /// <summary>What there is, as a refusal says it.</summary>
     public const string Addresses =
-        "POST /api/plan, POST /api/buy, POST /api/quote, POST /api/layout, POST /api/wall, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/compare, POST /api/certainty, POST /api/proof, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
+        "POST /api/plan, POST /api/buy, POST /api/quote, POST /api/layout, POST /api/repair, POST /api/wall, POST /api/locate, POST /api/bracket, POST /api/beam, POST /api/trial, POST /api/compare, POST /api/certainty, POST /api/proof, POST /api/rule, GET /api/rules, GET /api/schema, GET /api/demo, GET /api/demo/plan";
 
     public static void Map(WebApplication app)
     {
@@ -19,6 +19,7 @@ internal static class Endpoints
         Await(app, "/api/buy", Questions.Buy);
         Await(app, "/api/quote", Questions.Quote);
         Ask(app, "/api/layout", Questions.Layout);
+        Ask(app, "/api/repair", (json, _) => Questions.Repair(json));
         Explain(app, "/api/wall", Questions.Wall);
         Explain(app, "/api/locate", Questions.Locate);
         Ask(app, "/api/bracket", (json, _) => Questions.Bracket(json));

@@ -58,4 +58,31 @@ internal static partial class Doors
     [JSExport]
     internal static async Task<string> BuyFor(string document) =>
         JobReader.Read(document).Value is { } job ? Jobs.Buying.BuyJson.Write(await Jobs.Buying.JobBuyer.Buy(job, PlanData.Embedded, new WorkerSolver()), job.Settings) : "";
+
+    /// <summary>How many brackets were bought for and how long each solve took in the worker, as a sentence.</summary>
+    [JSExport]
+    internal static async Task<string> BuyTimes(string document)
+    {
+        if (JobReader.Read(document).Value is not { } job) return "";
+        var timed = new TimedSolver(new WorkerSolver());
+        var answer = await Jobs.Buying.JobBuyer.Buy(job, PlanData.Embedded, timed);
+        return FormattableString.Invariant($"{answer.Classes.Sum(c => c.Brackets)} brackets in {answer.Classes.Count} classes: {string.Join(" and ", timed.Milliseconds.Select(t => t.ToString("0", System.Globalization.CultureInfo.InvariantCulture)))} ms");
+    }
+
+    /// <summary>A solver with a clock beside it.</summary>
+    private sealed class TimedSolver(Planning.Programs.IProgramSolver inner) : Planning.Programs.IProgramSolver
+    {
+        public List<double> Milliseconds { get; } = [];
+
+        public string Name => inner.Name;
+
+        public async Task<Planning.Programs.ProgramAnswer> Solve(Planning.Programs.IntegerProgram program, double seconds, CancellationToken cancel)
+        {
+            var clock = TimeProvider.System;
+            long start = clock.GetTimestamp();
+            var answer = await inner.Solve(program, seconds, cancel);
+            Milliseconds.Add(clock.GetElapsedTime(start).TotalMilliseconds);
+            return answer;
+        }
+    }
 }

@@ -39,6 +39,13 @@ internal static partial class Store
     [JSImport("onKept", Module)]
     public static partial void OnKept([JSMarshalAs<JSType.Function<JSType.String>>] Action<string> heard);
 
+    /// <summary>The catalogue of the user's own trials, as its document.</summary>
+    [JSImport("keptTrials", Module)]
+    public static partial Task<string?> KeptTrials();
+
+    [JSImport("keepTrials", Module)]
+    public static partial Task KeepTrials(string text);
+
     [JSImport("forgetPhoto", Module)]
     public static partial Task ForgetPhoto(string id);
 }

@@ -1,4 +1,5 @@
 using Pattress.Jobs;
+using Pattress.Jobs.Own;
 using Pattress.Jobs.Site;
 
 namespace Pattress.Web.Desks;
@@ -12,6 +13,9 @@ public sealed class Desk(TimeProvider clock)
     // The catalogues are read when the first plan is asked for, not when the app starts.
     private readonly Lazy<Replanner> _planner = new(() => new(PlanData.Embedded));
     private PlanAnswer? _plan;
+    private IReadOnlyList<OwnTest>? _full, _listedFor;
+    private IReadOnlyList<OwnTest> _listed = [];
+    private TrialCatalogue? _listedOf;
     private Standing? _standing;
 
     /// <summary>Something changed: whoever shows it draws again.</summary>
@@ -20,7 +24,29 @@ public sealed class Desk(TimeProvider clock)
     public Job Job { get; private set; } = new();
 
     /// <summary>The plan of the job, made when it is first looked at.</summary>
-    public PlanAnswer Plan => _plan ??= _planner.Value.Plan(Job);
+    public PlanAnswer Plan => _plan ??= _planner.Value.Plan(Full);
+
+    /// <summary>What the user's jobs taught; it counts in every plan.</summary>
+    public TrialCatalogue Own { get; private set; } = TrialCatalogue.Empty;
+
+    /// <summary>The job as its plan sees it: with what other jobs taught.</summary>
+    public Job Full => (_full ??= Trials()) is var trials && ReferenceEquals(trials, Job.Trials) ? Job : Job with { Trials = trials };
+
+    /// <summary>Counts from now on what this catalogue holds.</summary>
+    public void Use(TrialCatalogue own)
+    {
+        Own = own;
+        (_full, _plan, _standing) = (null, null, null);
+        Revision++;
+        Changed?.Invoke();
+    }
+
+    // The list stays the same object while nothing in it changes, so that a plan after a change costs what it touches.
+    private IReadOnlyList<OwnTest> Trials()
+    {
+        if (!ReferenceEquals(_listedFor, Job.Trials) || !ReferenceEquals(_listedOf, Own)) (_listed, _listedFor, _listedOf) = (Own.For(KeptAs, Job), Job.Trials, Own);
+        return _listed;
+    }
 
     /// <summary>Where the job stands.</summary>
     public Standing Standing => _standing ??= Standing.Of(Job, Plan);
@@ -96,7 +122,7 @@ public sealed class Desk(TimeProvider clock)
     private void Show(Job job)
     {
         Job = job;
-        (_plan, _standing) = (null, null);
+        (_full, _plan, _standing) = (null, null, null);
         Problems = [];
         Revision++;
         Changed?.Invoke();

@@ -32,7 +32,7 @@ public sealed class Shopping(Desk desk, IProgramSolver solver) : IDisposable
         Changed?.Invoke();
         try
         {
-            _answer = await JobBuyer.Buy(desk.Job, PlanData.Embedded, solver, stop.Token);
+            _answer = await JobBuyer.Buy(desk.Full, PlanData.Embedded, solver, stop.Token);
             _revision = revision;
         }
         catch (OperationCanceledException)

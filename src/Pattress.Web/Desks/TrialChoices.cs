@@ -12,6 +12,8 @@ internal static class TrialChoices
 
     public static IReadOnlyList<string> Outcomes { get; } = ["failed", "stopped"];
 
+    public static IReadOnlyList<string> Intos { get; } = ["board", "brick", "dense_block", "aerated_block", "concrete", "dab", "unknown"];
+
     public static IReadOnlyList<string> Moistures { get; } = ["dry", "damp", "fresh_plaster", "unknown"];
 
     public static IReadOnlyList<string> Wheres { get; } = ["bench", "site"];

@@ -15,11 +15,17 @@ public sealed record FixingCatalogue(IReadOnlyList<FixingKind> Kinds, IReadOnlyL
     /// <summary>The size with this id, or null.</summary>
     public FixingSize? Find(string id) => Sizes.FirstOrDefault(s => s.Id == id);
 
-    /// <summary>The catalogue with the user's own packs, prices and minutes in place of the invented ones.</summary>
+    /// <summary>The catalogue with the user's own packs, prices and minutes in place of the invented ones, and his measures and claims.</summary>
     public FixingCatalogue With(IReadOnlyList<OwnPrice> own) => own.Count == 0 ? this : this with { Sizes = [.. Sizes.Select(s => Priced(s, own.FirstOrDefault(p => p.Fixing == s.Id)))] };
 
     private static FixingSize Priced(FixingSize size, OwnPrice? own) => own is null ? size
-        : size with { Pack = own.Pack, OwnPackPrice = own.PackPrice, Price = own.PackPrice / own.Pack, Minutes = own.Minutes ?? size.Minutes };
+        : Measured(size, own.Size) with { Pack = own.Pack, OwnPackPrice = own.PackPrice, Price = own.PackPrice / own.Pack, Minutes = own.Minutes ?? size.Minutes, Claim = own.Claim };
+
+    private static FixingSize Measured(FixingSize size, OwnSize? own) => own is null ? size : size with
+    {
+        HoleMm = own.HoleMm ?? size.HoleMm, LengthMm = own.LengthMm ?? size.LengthMm, GripMinMm = own.GripMinMm ?? size.GripMinMm,
+        GripMaxMm = own.GripMaxMm ?? size.GripMaxMm, VoidMm = own.VoidMm ?? size.VoidMm, EmbedMm = own.EmbedMm ?? size.EmbedMm,
+    };
 
     internal static FixingCatalogue Read(CsvTable kinds, CsvTable sizes, CsvTable tools)
     {

@@ -32,6 +32,9 @@ public sealed record FixingSize(
     /// <summary>Price of a pack where the user gave one of his own; null: the piece price times the pack.</summary>
     public decimal? OwnPackPrice { get; init; }
 
+    /// <summary>What the user's packet claims of it, or null.</summary>
+    public Jobs.OwnClaim? Claim { get; init; }
+
     /// <summary>Price of a pack, to the penny.</summary>
     public decimal PackPrice => OwnPackPrice ?? decimal.Round(Price * Pack, 2, MidpointRounding.ToEven);
 

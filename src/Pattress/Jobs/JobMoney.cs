@@ -57,7 +57,14 @@ public sealed record QuoteTerms
 /// <param name="Name">What the shop calls it, or empty.</param>
 /// <param name="PackPrice">Price of a pack in the job's currency.</param>
 /// <param name="Minutes">To drill and set one, where he knows better; else null.</param>
-public sealed record OwnPrice(string Fixing, string Name, int Pack, decimal PackPrice, double? Minutes);
+public sealed record OwnPrice(string Fixing, string Name, int Pack, decimal PackPrice, double? Minutes)
+{
+    /// <summary>Its measures where they are not the catalogue's.</summary>
+    public OwnSize? Size { get; init; }
+
+    /// <summary>What packet or page claims of it.</summary>
+    public OwnClaim? Claim { get; init; }
+}
 
 /// <summary>How long something took in truth; entered afterwards, and only ever added.</summary>
 /// <param name="Step">Step of the work, e.g. <c>drill</c>.</param>

@@ -41,7 +41,13 @@ internal static class MoneyBuilder
     }
 
     public static OwnPrice Price(Entry e) =>
-        new(e.TextOf("fixing"), e.TextOr("name", ""), (int)e.NumberOf("pack"), (decimal)e.NumberOf("pack_price"), e.MaybeNumber("minutes"));
+        new(e.TextOf("fixing"), e.TextOr("name", ""), (int)e.NumberOf("pack"), (decimal)e.NumberOf("pack_price"), e.MaybeNumber("minutes"))
+        {
+            Size = e["size"] is { } s ? Some(new OwnSize(s.MaybeNumber("hole_mm"), s.MaybeNumber("length_mm"), s.MaybeNumber("grip_min_mm"), s.MaybeNumber("grip_max_mm"), s.MaybeNumber("void_mm"), s.MaybeNumber("embed_mm"))) : null,
+            Claim = e["claim"] is { } c ? new(c.NumberOf("load_n"), c.TextOr("load", "not_said"), c.TextOr("basis", "not_said"), c.MaybeNumber("factor"), c.MaybeNumber("board_mm")) : null,
+        };
+
+    private static OwnSize? Some(OwnSize size) => size.IsNothing ? null : size;
 
     public static Actual Actual(Entry e) => new(e.TextOf("id"), e.TextOf("step"), e.NumberOf("count"), e.NumberOf("minutes"));
 

@@ -31,12 +31,25 @@ internal static class MoneyShapes
         Field.Optional("floors", new IntegerShape(0, 100), "Without a lift."),
         Field.Optional("round_to", new WordShape("0.01", "0.05", "1"), "The total is rounded to a multiple of this, half up."));
 
+    private static readonly ObjectShape Size = new(
+        Field.Optional("hole_mm", JobShapes.Length(0, 100)), Field.Optional("length_mm", JobShapes.Length(1, 500)), Field.Optional("grip_min_mm", JobShapes.Length(0, 500)),
+        Field.Optional("grip_max_mm", JobShapes.Length(0, 500)), Field.Optional("void_mm", JobShapes.Length(0, 500)), Field.Optional("embed_mm", JobShapes.Length(0, 500)));
+
+    private static readonly ObjectShape Claim = new(
+        Field.Required("load_n", new Doors.QuantityShape(Quantities.Dimension.ForceN, 0.1, 1e6)),
+        Field.Optional("load", new WordShape("tension", "shear", "not_said")),
+        Field.Optional("basis", new WordShape("ultimate", "mean", "characteristic", "recommended", "not_said")),
+        Field.Optional("factor", new NumberShape(1, 20), "The factor already taken off."),
+        Field.Optional("board_mm", JobShapes.Length(3, 100)));
+
     public static ObjectShape Price { get; } = new(
         Field.Required("fixing", new IdShape(), "Kind and size of the catalogue."),
         Field.Optional("name", new TextShape(100), "What the shop calls it."),
         Field.Required("pack", new IntegerShape(1, 100_000), "Fixings in a pack."),
         Field.Required("pack_price", new NumberShape(0, MostMoney), "Price of a pack."),
-        Field.Optional("minutes", new NumberShape(0, MostMinutes), "To drill and set one."));
+        Field.Optional("minutes", new NumberShape(0, MostMinutes), "To drill and set one."),
+        Field.Optional("size", Size, "Its measures where they are not the catalogue's."),
+        Field.Optional("claim", Claim, "What packet or page claims of it: it may lower, never raise."));
 
     public static ObjectShape Actual { get; } = new(
         Field.Required("id", new IdShape(), "Unique in the job."),

@@ -40,6 +40,31 @@ internal static class MoneyWriter
         json.WriteNumber("pack", p.Pack);
         json.WriteNumber("pack_price", p.PackPrice);
         json.WriteMaybe("minutes", p.Minutes);
+        if (p.Size is { } size) Size(json, size);
+        if (p.Claim is { } claim) Claim(json, claim);
+    }
+
+    private static void Size(Utf8JsonWriter json, OwnSize s)
+    {
+        json.WriteStartObject("size");
+        json.WriteMaybe("hole_mm", s.HoleMm);
+        json.WriteMaybe("length_mm", s.LengthMm);
+        json.WriteMaybe("grip_min_mm", s.GripMinMm);
+        json.WriteMaybe("grip_max_mm", s.GripMaxMm);
+        json.WriteMaybe("void_mm", s.VoidMm);
+        json.WriteMaybe("embed_mm", s.EmbedMm);
+        json.WriteEndObject();
+    }
+
+    private static void Claim(Utf8JsonWriter json, OwnClaim c)
+    {
+        json.WriteStartObject("claim");
+        json.WriteNumber("load_n", c.LoadN);
+        json.WriteString("load", c.Load);
+        json.WriteString("basis", c.Basis);
+        json.WriteMaybe("factor", c.Factor);
+        json.WriteMaybe("board_mm", c.BoardMm);
+        json.WriteEndObject();
     }
 
     public static void Actual(Utf8JsonWriter json, Actual a)

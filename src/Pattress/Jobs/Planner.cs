@@ -59,6 +59,7 @@ public static class Planner
         var said = new List<Assumption> { job.Prices.Count == 0 ? new("assume_prices", [], "invented") : new("assume_other_prices", [Said.Count(job.Prices.Count)], "invented") };
         if (job.Settings.YearBuilt is null) said.Add(new("assume_year", [], "assumed"));
         if (job.Settings.Standards == "us") said.Add(new("assume_allowable_stress", [Said.Plain(Factors.OnAction)], "rule"));
+        if (job.Trials.Count(t => !t.Withdrawn && t.From.Length > 0) is > 0 and var others) said.Add(new("assume_catalogue", [Said.Count(others)], "own tests"));
         if (job.Walls.Any(w => w.Readings.Count > 0)) said.Add(new("assume_line", [], "assumed"));
         return said;
     }

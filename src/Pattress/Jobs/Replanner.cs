@@ -35,7 +35,7 @@ public sealed class Replanner(PlanData data, WantedSizes? sizes = null)
             cancel.ThrowIfCancellationRequested();
             var wall = house[fixture.Wall];
             items[(fixture, wall)] = (sameTrials ? _items.GetValueOrDefault((fixture, wall)) : null)
-                ?? ItemPlanner.Plan(fixture, wall, job.Settings, priced.Catalogue, trials, i => sizes?.For(fixture.Id, i), LoadsOf(fixture, wall, job));
+                ?? ItemPlanner.Plan(fixture, wall, job.Settings, priced.Catalogue, trials.On(fixture.Wall), i => sizes?.For(fixture.Id, i), LoadsOf(fixture, wall, job));
         }
         (_before, _house, _items) = (job, house, items);
         _loads = new(ReferenceEqualityComparer.Instance);

@@ -24,6 +24,18 @@ public sealed record OwnTest
     /// <summary>The board's state: <c>dry</c>, <c>damp</c>, <c>fresh_plaster</c> or <c>unknown</c>.</summary>
     public string Moisture { get; init; } = "unknown";
 
+    /// <summary>
+    /// What it was set into: <c>board</c>, <c>brick</c>, <c>dense_block</c>, <c>concrete</c>, <c>aerated_block</c>, <c>dab</c> or <c>unknown</c>;
+    /// a board thickness says <c>board</c> by itself.
+    /// </summary>
+    public string Into { get; init; } = "unknown";
+
+    /// <summary>The wall of this job that it was made on; empty when it was none of them. Only tests on the wall itself raise a plug in masonry.</summary>
+    public string Wall { get; init; } = "";
+
+    /// <summary>Title of the other job that it came from; empty for this job's own.</summary>
+    public string From { get; init; } = "";
+
     /// <summary><c>bench</c> or <c>site</c>.</summary>
     public string Where { get; init; } = "bench";
 

@@ -15,6 +15,9 @@ internal static class TrialBuilder
         Outcome = e.TextOr("outcome", "failed"),
         BoardMm = e.MaybeNumber("board_mm"),
         Moisture = e.TextOr("moisture", "unknown"),
+        Into = e.TextOr("into", "unknown"),
+        Wall = e.TextOr("wall", ""),
+        From = e.TextOr("from", ""),
         Where = e.TextOr("where", "bench"),
         Mode = e.TextOr("mode", "unknown"),
         On = e.TextOr("on", ""),
@@ -48,6 +51,9 @@ internal static class TrialBuilder
         json.WriteString("outcome", test.Outcome);
         json.WriteMaybe("board_mm", test.BoardMm);
         json.WriteString("moisture", test.Moisture);
+        if (test.Into != "unknown") json.WriteString("into", test.Into);
+        json.WriteMaybe("wall", test.Wall);
+        json.WriteMaybe("from", test.From);
         json.WriteString("where", test.Where);
         json.WriteString("mode", test.Mode);
         json.WriteMaybe("on", test.On);

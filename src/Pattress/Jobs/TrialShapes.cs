@@ -23,6 +23,9 @@ internal static class TrialShapes
         Field.Optional("outcome", new WordShape("failed", "stopped")),
         Field.Optional("board_mm", JobShapes.Length(3, 100), "Thickness of the board tested."),
         Field.Optional("moisture", new WordShape("dry", "damp", "fresh_plaster", "unknown"), "Of the board tested."),
+        Field.Optional("into", new WordShape("board", "brick", "dense_block", "concrete", "aerated_block", "dab", "unknown"), "What it was set into."),
+        Field.Optional("wall", new IdShape(), "The wall of this job that it was made on; five on the wall itself carry a plug there."),
+        Field.Optional("from", new TextShape(200), "Title of the other job that it came from."),
         Field.Optional("where", new WordShape("bench", "site")),
         Field.Optional("mode", new WordShape("board", "slid", "fixing", "screw", "unknown"), "How it failed."),
         On, Note, Withdrawn);

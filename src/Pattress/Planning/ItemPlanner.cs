@@ -39,7 +39,7 @@ public static class ItemPlanner
     private static IReadOnlyList<Buying.BracketNeed> Needs(Fixture fixture, IReadOnlyList<BracketPlan> brackets, Gates.Ruling ruling, Ask ask) =>
         ruling.Verdict == Verdict.NotHere ? [] : [.. brackets.Select(b => Buying.BracketNeed.Of(fixture.Id, b, ask)).OfType<Buying.BracketNeed>()];
 
-    private static Ask AskFor(Fixture fixture, WallView wall, FixtureActions actions, Settings settings)
+    internal static Ask AskFor(Fixture fixture, WallView wall, FixtureActions actions, Settings settings)
     {
         var target = ClassTarget.Of(actions.Class);
         return new(actions.Class, fixture.Removable, fixture.ToeStrip, wall.Wall.Kind == "ceiling", settings, wall.Wall.Condition.Moisture, target.Sure, target.Probability);

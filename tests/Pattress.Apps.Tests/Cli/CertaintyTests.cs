@@ -95,4 +95,40 @@ public class CertaintyTests
         Assert.Equal(2, ran.Exit);
         Assert.Contains(code, ran.Out);
     }
+
+    /// <summary>A file of own trials: one job's failure goes in, changes another job's plan, and comes out again.</summary>
+    [Fact]
+    public async Task What_one_job_taught_counts_in_another_until_it_is_taken_out()
+    {
+        string folder = Directory.CreateTempSubdirectory().FullName, own = Path.Combine(folder, "own.json"), other = Path.Combine(folder, "other.job.json"), flat = Path.Combine(Samples.Root, "samples", "rented-flat.job.json");
+        try
+        {
+            string Plan(JsonElement plan) => plan.GetProperty("items")[0].ToString();
+            string fixing = Answer(await Ran.Pattress("plan", flat, "--json")).GetProperty("items")[0].GetProperty("brackets")[0].GetProperty("fixing").GetString()!;
+            await File.WriteAllTextAsync(other, $$"""{"pattress_job":1,"title":"Other (invented)","walls":[],"fixtures":[],"trials":[{"id":"t1","fixing":"{{fixing}}","load":"tension","load_n":5,"board_mm":9.5}]}""");
+            string before = Plan(Answer(await Ran.Pattress("plan", flat, "--json")));
+            Assert.Equal(1, Answer(await Ran.Pattress("trials", own, other, "--json")).GetProperty("tests").GetArrayLength());
+            var with = Answer(await Ran.Pattress("plan", flat, "--trials", own, "--json"));
+            Assert.NotEqual(before, Plan(with));
+            Assert.Contains("assume_catalogue", with.ToString());
+            Assert.Contains("picture", Answer(await Ran.Pattress("certainty", flat, "--trials", own, "--json")).GetProperty("changed_by_trials").ToString());
+            Answer(await Ran.Pattress("trials", own, other, "--undo", "--json"));
+            Assert.Equal(before, Plan(Answer(await Ran.Pattress("plan", flat, "--trials", own, "--json"))));
+            Assert.Equal(2, (await Ran.Pattress("plan", flat, "--trials", other)).Exit);
+        }
+        finally { Directory.Delete(folder, true); }
+    }
+
+    /// <summary>A fixing found come away is recorded in the job, and the ways to put it right are the same over HTTP as here.</summary>
+    [Fact]
+    public async Task A_failure_found_later_is_recorded_and_the_document_of_a_repair_answers_the_same()
+    {
+        string flat = Path.Combine(Samples.Root, "samples", "rented-flat.job.json");
+        var recorded = Answer(await Ran.Pattress("repair", flat, "picture", "1", "8", "--record"));
+        Assert.Equal("failed", recorded.GetProperty("trials")[0].GetProperty("outcome").GetString());
+        string ways = (await Ran.Pattress("repair", flat, "picture", "1", "8", "--torn", "--json")).Out;
+        var reply = Pattress.Server.Questions.Repair($$"""{"job":{{Flat}},"item":"picture","bracket":1,"hole_mm":8,"torn":"yes"}""");
+        Assert.Equal(ways.TrimEnd(), reply.Json.TrimEnd());
+        Assert.Equal(Pattress.Server.Ending.BadInput, Pattress.Server.Questions.Repair($$"""{"job":{{Flat}},"item":"nothing","bracket":1,"hole_mm":8}""").Ending);
+    }
 }

@@ -105,9 +105,9 @@ internal static class JobGen
         {
             Title = title, Settings = settings, Walls = [first with { Kind = "wall" }, second with { Kind = "ceiling" }], Fixtures = [fixture],
             Stock = [new StockItem("strap_toggle.medium", 3), new StockItem("bit.masonry.5.5", 1, 1), new StockItem("setting_tool", 1)],
-            Prices = [new OwnPrice("wood_screw.long", title, 100, 7.45m, 1.5), new OwnPrice("plug_and_screw.short", "", 50, 0m, null)],
+            Prices = [new OwnPrice("wood_screw.long", title, 100, 7.45m, 1.5) { Size = new(3.5, 90, null, null, null, 40), Claim = new(350, "tension", "mean", 2, 12.5) }, new OwnPrice("plug_and_screw.short", "", 50, 0m, null)],
             Actuals = [new Actual("a1", "drill_and_set", 12, 31.5)],
-            Trials = [new OwnTest { Id = "t0", Fixing = "strap_toggle.medium", Load = "tension", LoadN = 512.5, BoardMm = 12.5, Outcome = "stopped", Moisture = "damp", Where = "site", Mode = "slid", On = "2025-03-14", Note = title, Withdrawn = true }],
+            Trials = [new OwnTest { Id = "t0", Fixing = "strap_toggle.medium", Load = "tension", LoadN = 512.5, BoardMm = 12.5, Outcome = "stopped", Moisture = "damp", Into = "board", Wall = "w0", From = title, Where = "site", Mode = "slid", On = "2025-03-14", Note = title, Withdrawn = true }],
             Proofs = [new ProofRecord { Id = "p0", Fixture = "f0", Bracket = 1, Hole = 2, Fixing = "strap_toggle.medium", LoadN = 120, HeldS = 60, MovedMm = 0.25, Result = "came_away", Way = "tester", On = "2025-03-14T09:30:00Z", Note = title, Withdrawn = true }],
             Id = "j0", Done = Done,
         });

@@ -134,6 +134,47 @@ def dense(kinds, which):
     return optimize.brentq(lambda x: np.sum(w * stats.norm.cdf((x - m) / sd)) - 0.05, m.min() - 40, m.max() + 40, xtol=1e-11)
 
 
+def doubted(count):
+    """As above where the last test of the first kind may be spoilt: 2 in 100 are, with five times the scatter. Two models, weighed by their evidence."""
+    for i in range(count):
+        kinds = [rng.normal(rng.normal(5, 0.3), 0.15, int(rng.integers(3, 6))) for _ in range(int(rng.integers(4, 7)))]
+        kinds[0][-1] += rng.choice([-1, 1]) * rng.uniform(0.3, 1.5)
+        which = -1 if i == 0 else i - 1
+        say("doubted", [which] + [v for k in kinds for v in (len(k), *k)], spoilt(kinds, which))
+
+
+def spoilt(kinds, which):
+    log_s, log_tau = np.linspace(np.log(0.01), np.log(1.5), 601), np.linspace(np.log(1e-9), np.log(1e3), 601)
+    s, tau = np.exp(log_s)[:, None], np.exp(log_tau)[None, :]
+    parts = []
+    for prior, last in ((0.98, 1.0), (0.02, 1 / 25)):
+        weights = [np.ones(len(k)) for k in kinds]
+        weights[0][-1] = last
+        n = np.array([w.sum() for w in weights])
+        y = np.array([np.average(k, weights=w) for k, w in zip(kinds, weights)])
+        # Every density is written out: tests about theta, then theta about the common mean, that mean flat.
+        log_w = np.log(prior) + np.zeros((601, 601))
+        for k, w, m in zip(kinds, weights, y):
+            log_w = log_w + np.sum(0.5 * np.log(w)) - len(k) * np.log(s) - np.sum(w * (k - m) ** 2) / (2 * s**2) + 0.5 * np.log(s**2 / w.sum())
+        v = s[..., None] ** 2 / n + tau[..., None] ** 2
+        sw = np.sum(1 / v, axis=-1)
+        mean = np.sum(y / v, axis=-1) / sw
+        log_w = (log_w - 0.5 * np.sum(np.log(v), axis=-1) - 0.5 * np.log(sw) - 0.5 * np.sum((y - mean[..., None]) ** 2 / v, axis=-1)
+                 + np.log(tau) - np.log1p((tau / 0.2) ** 2))
+        log_w[[0, -1], :] -= np.log(2)
+        if which < 0:
+            m, var = mean, 1 / sw + tau**2
+        else:
+            lent = s**2 / n[which] / v[..., which]
+            m, var = y[which] + lent * (mean - y[which]), lent * tau**2 + lent**2 / sw
+        parts += [(np.log(0.98) + log_w, m, var + s**2), (np.log(0.02) + log_w, m, var + 25 * s**2)]
+    top = max(p[0].max() for p in parts)
+    w, m, sd = (np.concatenate([np.broadcast_to(f(p), (601, 601)).ravel() for p in parts]) for f in (lambda p: np.exp(p[0] - top), lambda p: p[1], lambda p: np.sqrt(p[2])))
+    keep = w > 1e-16
+    w, m, sd = w[keep] / w[keep].sum(), m[keep], sd[keep]
+    return optimize.brentq(lambda x: np.sum(w * stats.norm.cdf((x - m) / sd)) - 0.05, m.min() - 60, m.max() + 60, xtol=1e-11)
+
+
 def effects(count):
     """Ratio of one level to the most common one and its standard error, by least squares with a mean for each kind."""
     for _ in range(count):
@@ -159,3 +200,4 @@ shrinkage(6)
 special(8)
 installations(12)
 effects(4)
+doubted(6)

@@ -32,6 +32,36 @@ public class LatticeBruteForceTests
         }
     }
 
+    /// <summary>
+    /// The chance that all of several windows are met: by leaving out configurations whose windows are empty, set by set, as the layout does it,
+    /// against adding up the configurations that meet all of them.
+    /// </summary>
+    [Fact]
+    public void Meeting_all_of_several_windows_by_enumeration()
+    {
+        var random = new Random(20260611);
+        for (int wall = 0; wall < 100; wall++)
+        {
+            var s = Make(random);
+            (int From, int To)[] windows = [.. Enumerable.Range(0, 2 + wall % 2).Select(i => (From: i * (s.N / 3) + random.Next(2), To: i * (s.N / 3) + 2))];
+            bool Met(IReadOnlyList<int> places, (int From, int To) w) => places.Any(p => p >= w.From && p <= w.To);
+            double Sum(Func<IReadOnlyList<int>, bool> counts) => s.Pitches.Sum(p => Enumerable.Range(0, p).Sum(phase => Enumerate(s, p, phase, new double[s.N + 1], counts) / p));
+            double Evidence(double[] w)
+            {
+                var kernel = new LatticeKernel();
+                kernel.Load(w, s.Shape, s.Jitter, s.Pitches.Max(), []);
+                return s.Pitches.Select((p, i) => Math.Exp(kernel.LogEvidence(i, p, []))).Sum();
+            }
+            double chance = 0, all = Evidence(s.W);
+            for (int set = 0; set < 1 << windows.Length; set++)
+            {
+                double[] empty = [.. s.W.Select((w, at) => windows.Where((_, i) => (set >> i & 1) == 1).Any(z => at >= z.From && at <= z.To) ? 0 : w)];
+                chance += (System.Numerics.BitOperations.PopCount((uint)set) % 2 == 0 ? 1 : -1) * Evidence(empty) / all;
+            }
+            Assert.Equal(Sum(places => windows.All(w => Met(places, w))) / Sum(_ => true), chance, 1e-10);
+        }
+    }
+
     [Fact]
     public void Renewal_on_random_walls_by_enumeration()
     {
@@ -96,7 +126,7 @@ public class LatticeBruteForceTests
     }
 
     /// <summary>All placings of one phase: each lattice place empty or jittered, each bay empty or with one extra.</summary>
-    private static double Enumerate(Small s, int pitch, int phase, double[] at)
+    private static double Enumerate(Small s, int pitch, int phase, double[] at, Func<IReadOnlyList<int>, bool>? counts = null)
     {
         List<List<(double P, int Place)>> choices = [];
         for (int place = phase; place <= s.N; place += pitch)
@@ -107,13 +137,14 @@ public class LatticeBruteForceTests
             int count = pitch - (2 * s.Shape.ClearSteps) + 1;
             choices.Add([(1 - s.Shape.ExtraPerBay, -1), .. Enumerable.Range(0, count).Select(i => (s.Shape.ExtraPerBay / count, from + s.Shape.ClearSteps + i))]);
         }
-        return Walk(s, choices, 0, 1, at, [], lattice);
+        return Walk(s, choices, 0, 1, at, [], lattice, counts);
     }
 
-    private static double Walk(Small s, List<List<(double P, int Place)>> choices, int i, double weight, double[] at, List<int> places, int lattice)
+    private static double Walk(Small s, List<List<(double P, int Place)>> choices, int i, double weight, double[] at, List<int> places, int lattice, Func<IReadOnlyList<int>, bool>? counts)
     {
         if (i == choices.Count)
         {
+            if (counts?.Invoke(places) == false) return 0;
             foreach (int p in places) at[p] += weight;
             return weight;
         }
@@ -122,7 +153,7 @@ public class LatticeBruteForceTests
         {
             bool inside = place >= 0 && place <= s.N;
             if (inside) places.Add(place);
-            z += Walk(s, choices, i + 1, weight * p * (inside ? i < lattice ? s.W[place] : s.Extra(place) : 1), at, places, lattice);
+            z += Walk(s, choices, i + 1, weight * p * (inside ? i < lattice ? s.W[place] : s.Extra(place) : 1), at, places, lattice, counts);
             if (inside) places.RemoveAt(places.Count - 1);
         }
         return z;

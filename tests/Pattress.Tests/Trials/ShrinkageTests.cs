@@ -41,7 +41,7 @@ public sealed class ShrinkageTests
         }
     }
 
-    private static (KindSeries[] Kinds, int Which) Read(double[] a)
+    internal static (KindSeries[] Kinds, int Which) Read(double[] a)
     {
         var kinds = new List<KindSeries>();
         for (int at = 1; at < a.Length; at += 1 + (int)a[at])

@@ -106,6 +106,15 @@ export async function setLastOpened(id) {
   await write('desk', s => s.put(id, 'last'));
 }
 
+// The user's own trials from all jobs, as their document.
+export async function keptTrials() {
+  return (await read('desk', s => s.get('trials'))) ?? null;
+}
+
+export async function keepTrials(text) {
+  await write('desk', s => s.put(text, 'trials'));
+}
+
 // A photo: { id, wall, blob, width, height, marks }, where wall is "job/wall" and marks are the two scaled points.
 export async function keepPhoto(photo) {
   await write('photos', s => s.put(photo));

@@ -23,7 +23,10 @@ public static class OwnSeries
 
     /// <summary>A result for each size and kind of load that was tested, in the order of their first test.</summary>
     public static IReadOnlyList<RunningResult> Running(Job job) =>
-        [.. job.Trials.Where(t => !t.Withdrawn).GroupBy(t => (t.Fixing, t.Load)).Select(g => Running(g.Key.Fixing, g.Key.Load, [.. g]))];
+        [.. job.Trials.Where(t => !t.Withdrawn && !OnlyHeld(t)).GroupBy(t => (t.Fixing, t.Load)).Select(g => Running(g.Key.Fixing, g.Key.Load, [.. g]))];
+
+    /// <summary>A pull on site that was never meant to break: it says that one held, and nothing of the mean.</summary>
+    private static bool OnlyHeld(OwnTest t) => t is { Where: "site", Outcome: "stopped" };
 
     private static RunningResult Running(string fixing, string load, IReadOnlyList<OwnTest> tests)
     {

@@ -11,7 +11,7 @@ public static class JobLayout
     /// <summary>What a millimetre off even spacing costs against the chance of a support (assumed: 20 mm for a hundredth).</summary>
     private const double StrayPerMm = 0.0005;
 
-    private const double StepMm = 2, LevelMm = 50;
+    private const double StepMm = 2;
 
     /// <summary>Chances within a twentieth of each other count as alike.</summary>
     private const double Alike = 20;
@@ -26,7 +26,7 @@ public static class JobLayout
             if (LayoutRule.Find(f.What) is { } rule) items.AddRange(One(job, f, rule, house[f.Wall], data));
         }
 
-        return new(items, Level(job));
+        return new(items, LevelLines.Of(job, data, cancel));
     }
 
     private static IEnumerable<ItemLayouts> One(Job job, Fixture f, LayoutRule rule, WallView wall, PlanData data)
@@ -42,7 +42,7 @@ public static class JobLayout
             if (Best(f, rule, line, now, width, n, symmetric) is { } xs && !layouts.Any(l => Same(l, xs))) layouts.Add(Judge(job, f, line, kind, xs, now, width, data));
         }
 
-        yield return new(f.Id, f.Name, f.Wall, Ordered(layouts));
+        yield return new(f.Id, f.Name, f.Wall, [.. Ordered(layouts).Concat(BearerLayouts.Of(job, f, wall, line, layouts[0], data)).OrderBy(l => l.Verdict)]);
     }
 
     private static bool Same(ItemLayout layout, double[] xs) => layout.Brackets.Count == xs.Length && layout.Brackets.Zip(xs).All(p => Math.Abs(p.First.X - p.Second) < StepMm);
@@ -92,17 +92,5 @@ public static class JobLayout
     {
         string code = kind switch { "as_placed" => "layout_as_placed", "symmetric" => "layout_symmetric", "one_more" => "layout_one_more", _ => "layout_free" };
         return new(code, Said.Length(symmetric), Said.Plain(Math.Round(meeting, 1)), Said.Count(count), Said.Percent(all ?? 0));
-    }
-
-    /// <summary>Things on one wall that hang nearly level: one line would look better.</summary>
-    private static IReadOnlyList<Reason> Level(Job job) =>
-        [.. job.Fixtures.Where(f => LayoutRule.Find(f.What) is not null).GroupBy(f => f.Wall, StringComparer.Ordinal).SelectMany(g => Pairs([.. g]))];
-
-    private static IEnumerable<Reason> Pairs(IReadOnlyList<Fixture> things)
-    {
-        for (int i = 0; i < things.Count; i++)
-            for (int j = i + 1; j < things.Count; j++)
-                if (Math.Abs(things[i].At.Y - things[j].At.Y) is > 0 and <= LevelMm)
-                    yield return new("layout_level", Said.Words(things[j].Id), Said.Words(things[i].Id), Said.Length(Math.Abs(things[i].At.Y - things[j].At.Y)), Said.Length(things[i].At.Y));
     }
 }

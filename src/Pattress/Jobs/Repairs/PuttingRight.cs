@@ -71,10 +71,14 @@ public static class PuttingRight
         }
     }
 
-    private static Job With(Job job, ItemAnswer now, int bracket, Point to, Point hole, Remains remains) => job with
+    /// <summary>The job with the bracket moved as that way says, and the hole it left entered as an old one.</summary>
+    /// <param name="id">An id for the old hole.</param>
+    public static Job Moving(Job job, ItemAnswer now, int bracket, RepairAnswer way, Remains remains, string id) => With(job, now, bracket, way.At, now.Brackets[bracket].At, remains, id);
+
+    private static Job With(Job job, ItemAnswer now, int bracket, Point to, Point hole, Remains remains, string id = "came-away") => job with
     {
         Fixtures = [.. job.Fixtures.Select(f => f.Id == now.Id ? f with { Brackets = [.. now.Brackets.Select((b, i) => i == bracket ? to : b.At)] } : f)],
-        Walls = [.. job.Walls.Select(w => w.Id == now.Wall ? w with { OldHoles = [.. w.OldHoles, new OldHole("came-away", hole, remains.LostMm)] } : w)],
+        Walls = [.. job.Walls.Select(w => w.Id == now.Wall ? w with { OldHoles = [.. w.OldHoles, new OldHole(id, hole, remains.LostMm)] } : w)],
     };
 
     private static RepairAnswer Opened(Job job, Point at)

@@ -12,7 +12,7 @@ public static class Buyer
     public static async Task<BuyingChoice?> Solve(BuyingCase problem, IProgramSolver solver, CancellationToken cancel)
     {
         var program = new BuyingProgram(problem);
-        var answer = await Ties.Solve(solver, program.Program, program.Ranks, Seconds, cancel);
+        var answer = await Ties.Solve(solver, program.Program, program.Ranks, program.MostRank, program.CostAbout, Seconds, cancel);
         return answer.Values.Count == 0 ? null : BuyingChoice.Of(problem, program, answer);
     }
 

@@ -26,9 +26,23 @@ public sealed record BuyingChoice(
         var carried = problem.Kinds.Select((_, k) => WithSpare(classes.Sum(c => c.Carried.Where(p => problem.Classes[c.Class].Options[p.Option].Kind == k)
             .Sum(p => p.Brackets * problem.Classes[c.Class].Options[p.Option].Count)), problem.Rules.SparePercent)).ToList();
         var used = classes.SelectMany(c => c.Carried.SelectMany(p => problem.Classes[c.Class].Options[p.Option].Tools)).ToHashSet();
+        var stock = problem.Kinds.Select((kind, k) => FewestPacks(kind, problem.Rules, carried[k], Value($"x{k}"), Value($"u{k}"))).ToList();
         return new(answer.Status, (decimal)Math.Round(answer.Cost) / BuyingProgram.Mills, (decimal)Math.Round(answer.Bound) / BuyingProgram.Mills,
-            [.. problem.Kinds.Select((_, k) => Value($"x{k}"))], [.. problem.Kinds.Select((_, k) => Value($"u{k}"))], carried,
+            [.. stock.Select(s => s.Packs)], [.. stock.Select(s => s.FromVan)], carried,
             [.. problem.Tools.Select((_, t) => used.Contains(t))], classes);
+    }
+
+    /// <summary>Of all ways to have so many in hand that cost the same, the one with the fewest packs.</summary>
+    private static (int Packs, int FromVan) FewestPacks(BuyKind kind, BuyingRules rules, int wanted, int packs, int fromVan)
+    {
+        double pack = BuyingProgram.Cost(kind.PackPrice), piece = BuyingProgram.Cost(kind.PiecePrice * rules.VanShare), cost = packs * pack + fromVan * piece;
+        for (int fewer = 0; fewer < packs; fewer++)
+        {
+            int van = Math.Max(0, wanted - fewer * kind.Pack);
+            if (van <= kind.InVan && fewer * pack + van * piece <= cost) return (fewer, van);
+        }
+
+        return (packs, fromVan);
     }
 
     /// <summary>Whole fixings with their spare ones.</summary>

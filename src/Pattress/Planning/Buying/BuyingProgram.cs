@@ -12,6 +12,7 @@ namespace Pattress.Planning.Buying;
 /// w[c,o]    at least y + r for every s: what must be in hand whatever is found
 /// (100 + spare) sum(count w) over the classes of a kind, not above 100 (pack x + u); u from the van
 /// y, r at most n b[t] for every bit and tool t
+/// x at least the packs that y or w alone needs: said twice, but so the relaxed program is nearly whole
 /// </code>
 /// </summary>
 public sealed class BuyingProgram
@@ -30,9 +31,9 @@ public sealed class BuyingProgram
     {
         (_case, _rules) = (problem, problem.Rules);
         _carried = [.. problem.Kinds.Select(_ => new List<Term>())];
-        _packs = [.. problem.Kinds.Select((k, i) => Add($"x{i}", _rules.VanOnly ? 0 : MostPacks(i), true, Cost(k.PackPrice), 1))];
+        _packs = [.. problem.Kinds.Select((k, i) => Add($"x{i}", _rules.VanOnly ? 0 : MostPacks(i), true, Cost(k.PackPrice), 0))];
         _van = [.. problem.Kinds.Select((k, i) => Add($"u{i}", k.InVan, true, Cost(k.PiecePrice * _rules.VanShare), 0))];
-        _tools = [.. problem.Tools.Select((t, i) => Add($"b{i}", _rules.VanOnly && !t.InVan ? 0 : 1, true, t.InVan ? 0 : Cost(t.Price), 1 + i))];
+        _tools = [.. problem.Tools.Select((t, i) => Add($"b{i}", _rules.VanOnly && !t.InVan ? 0 : 1, true, t.InVan ? 0 : Cost(t.Price), 0))];
         for (int c = 0; c < problem.Classes.Count; c++) AddClass(c, problem.Classes[c]);
         for (int k = 0; k < problem.Kinds.Count; k++) Stock(k);
         Limits();
@@ -41,8 +42,14 @@ public sealed class BuyingProgram
 
     public IntegerProgram Program { get; }
 
-    /// <summary>The second sum, for ties: fewest tools and packs, then the catalogue's order.</summary>
+    /// <summary>The second sum, for ties: the first options of each class in the catalogue's order, and no trips.</summary>
     public IReadOnlyList<double> Ranks => _ranks;
+
+    /// <summary>What it costs where each class is bought for by itself and nothing is carried besides: the least cost is no more than that, unless a rule forbids it.</summary>
+    public double CostAbout { get; private set; }
+
+    /// <summary>What the second sum never exceeds.</summary>
+    public double MostRank { get; private set; }
 
     /// <summary>An amount as a whole number of thousandths.</summary>
     public static double Cost(decimal amount) => (double)decimal.Round(amount * Mills, 0, MidpointRounding.ToEven);
@@ -58,8 +65,18 @@ public sealed class BuyingProgram
         int n = group.Brackets;
         var uses = group.Options.Select((o, i) => o.Main ? new Term(AddMain(c, i, group), Times(n)) : (Term?)null).ToArray();
         _program.Just($"all{c}", n, [.. uses.OfType<Term>()]);
+        MostRank += Most(n) * (group.Options.Count * (1 + group.States.Count) + group.States.Count);
+        CostAbout += group.Options.Select((o, i) => o.Main ? Alone(o, i, group) : double.PositiveInfinity).Min();
         var standIns = group.States.Select((s, i) => AddState(c, i, group, uses)).ToArray();
         for (int o = 0; o < group.Options.Count; o++) Carry(c, o, group, uses[o], standIns);
+    }
+
+    private double Alone(BuyOption option, int index, BuyClass group)
+    {
+        var kind = _case.Kinds[option.Kind];
+        double packs = Math.Ceiling(BuyingChoice.WithSpare(group.Brackets * option.Count, _rules.SparePercent) / (double)kind.Pack);
+        return packs * Cost(kind.PackPrice) + group.Brackets * Cost(Work(option)) + option.Tools.Sum(t => _case.Tools[t].InVan ? 0 : Cost(_case.Tools[t].Price))
+            + group.States.Where(s => !s.Holds.Contains(index)).Sum(s => Cost(_rules.TripPrice * (decimal)s.Probability));
     }
 
     // A chosen bracket counts n where one kind a class is wanted.
@@ -72,7 +89,7 @@ public sealed class BuyingProgram
         var option = group.Options[o];
         double holds = group.States.Where(s => s.Holds.Contains(o)).Sum(s => s.Probability);
         double most = Avoided(_case.Kinds[option.Kind].Id) ? 0 : Most(group.Brackets);
-        int y = Add($"y{c}_{o}", most, true, Times(group.Brackets) * Cost(Work(option) * (decimal)holds), 1 + option.Kind);
+        int y = Add($"y{c}_{o}", most, true, Times(group.Brackets) * Cost(Work(option) * (decimal)holds), o);
         Tools(y, option, group.Brackets);
         return y;
     }
@@ -87,12 +104,12 @@ public sealed class BuyingProgram
         {
             var option = group.Options[o];
             decimal work = (Work(option) + option.Count * (decimal)_rules.FillMinutes * _rules.MinutePrice) * (decimal)state.Probability;
-            int r = Add($"r{c}_{s}_{o}", Avoided(_case.Kinds[option.Kind].Id) ? 0 : Most(n), true, Times(n) * Cost(work), 1 + option.Kind);
+            int r = Add($"r{c}_{s}_{o}", Avoided(_case.Kinds[option.Kind].Id) ? 0 : Most(n), true, Times(n) * Cost(work), o);
             Tools(r, option, n);
             standIns.Add(o, new(r, Times(n)));
         }
 
-        int z = Add($"z{c}_{s}", _rules.NoSecondTrip ? 0 : 1, true, Cost(_rules.TripPrice * (decimal)state.Probability), 100);
+        int z = Add($"z{c}_{s}", _rules.NoSecondTrip ? 0 : 1, true, Cost(_rules.TripPrice * (decimal)state.Probability), Most(n) * group.Options.Count);
         _program.AtLeast($"found{c}_{s}", n, [.. state.Holds.Where(o => uses[o] is not null).Select(o => uses[o]!.Value), .. standIns.Values, new(z, n)]);
         return standIns;
     }
@@ -113,12 +130,23 @@ public sealed class BuyingProgram
         if (rows.Count == 1)
         {
             _carried[option.Kind].AddRange(rows[0].Select(t => t with { Times = t.Times * option.Count }));
+            Packs(option, group.Brackets, rows[0]);
             return;
         }
 
         int w = Add($"w{c}_{o}", group.Brackets, false, 0, 0);
         for (int i = 0; i < rows.Count; i++) _program.AtMost($"carry{c}_{o}_{i}", 0, [.. rows[i], new(w, -1)]);
         _carried[option.Kind].Add(new(w, option.Count));
+        Packs(option, group.Brackets, [new(w, 1)]);
+    }
+
+    /// <summary>The packs that so many brackets with this option need whatever else there is, as the steepest line below the stairs.</summary>
+    private void Packs(BuyOption option, int n, IReadOnlyList<Term> brackets)
+    {
+        var kind = _case.Kinds[option.Kind];
+        double Needed(int b) => Math.Ceiling((BuyingChoice.WithSpare(b * option.Count, _rules.SparePercent) - kind.InVan) / (double)kind.Pack);
+        double slope = _rules.OneKindPerClass ? Needed(n) / n : Enumerable.Range(1, n).Min(b => Needed(b) / b);
+        if (slope > 0) _program.AtMost($"packs{_packs[option.Kind]}_{brackets[0].Unknown}", 0, [.. brackets.Select(t => t with { Times = t.Times * slope }), new(_packs[option.Kind], -1)]);
     }
 
     private static IEnumerable<Term> Used(Term? use, bool holds) => holds && use is { } term ? [term] : [];

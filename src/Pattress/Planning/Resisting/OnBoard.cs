@@ -18,6 +18,8 @@ internal static class OnBoard
         var shear = Scaled(Board.Bearing(board, trace), share, trace);
         pull = OnTrials.Rests(pull, "tension", board, a, Creep(a, trace), trace);
         shear = OnTrials.Rests(shear, "shear", board, a, 1, trace);
+        pull = OnClaims.Capped(pull, "tension", a, Creep(a, null), trace);
+        shear = OnClaims.Capped(shear, "shear", a, 1, trace);
         var bending = Mechanism.Governing(AllowableStress.For(a.Set, [BoardBending.Flexure(board with { Group = 1 }, trace), BoardOwnSupports.Leaving(board with { Group = 1 }, trace)], trace));
         return Supported.Both(a, [pull], [shear], 1, Supported.Toe(a, trace), trace) with { BendingN = (bending?.Design.Value ?? double.PositiveInfinity) * share };
     }

@@ -15,8 +15,8 @@ internal static class OnTrials
     public static MechanismResult Rests(MechanismResult mechanics, string load, BoardInput board, Asked a, double creep, Trace? trace)
     {
         if (a.Trials.For(a.Size.Id, load, a.Spot.Face.Mean) is not { } tested || !mechanics.Design.Covered) return mechanics;
-        return tested.CharacteristicN is { } characteristic
-            ? OnTests(Math.Min(characteristic, tested.LowestFailureN ?? characteristic), tested, board, a, creep, trace)
+        return tested.RelyOnN is { } characteristic
+            ? OnTests(characteristic, tested, board, a, creep, trace)
             : Lowered(mechanics, tested, a, trace);
     }
 
@@ -38,9 +38,13 @@ internal static class OnTrials
         return tested.LowestFailureN is { } lowest && lowest < characteristic ? OnBoard.Scaled(mechanics, lowest / characteristic, trace) : mechanics;
     }
 
-    /// <summary>For each board fixing of a plan: that it rests on tests, or that it does not.</summary>
+    /// <summary>For each board fixing of a plan: that it rests on tests, or that it does not; for each plug in masonry that it does.</summary>
     public static IEnumerable<Assumption> Said(IReadOnlyList<BracketPlan> brackets)
     {
+        foreach (string size in brackets.Where(b => b.Picked is not null && b.Answer.Working.Any(s => s.Clause == OnSiteTests.Clause)).Select(b => b.Picked!.Size.Id).Distinct(StringComparer.Ordinal))
+            yield return new("assume_site_tests", [Pattress.Said.Name(size)], "own tests");
+        foreach (string size in brackets.Where(b => b.Picked?.Size.Claim is not null).Select(b => b.Picked!.Size.Id).Distinct(StringComparer.Ordinal))
+            yield return new("assume_claim", [Pattress.Said.Name(size)], "own claims");
         foreach (var group in brackets.Where(b => b.Picked?.Spot is { } spot && HouseRules.OnBoard(spot.Behind)).GroupBy(b => (b.Picked!.Size.Id, b.Picked.Hold!.Basis == "trial")).OrderBy(g => g.Key.Id, StringComparer.Ordinal))
             yield return new(group.Key.Item2 ? "assume_own_trials" : "assume_no_trials", [Pattress.Said.Name(group.Key.Id)], group.Key.Item2 ? "own tests" : "assumed");
     }

@@ -38,8 +38,11 @@ internal static class Supported
         double reach = dab ? a.Spot.Face.Mean : a.Spot.MasonryAt.Mean;
         double arm = a.Spot.Behind is Behind.Masonry or Behind.Aerated ? InPlaster(reach, trace) : reach;
         double depth = dab ? Math.Min(a.Size.EmbedMm, a.Spot.Void.Mean) : Math.Min(a.Size.EmbedMm, a.Size.LengthMm - a.PlateMm - reach);
-        var plug = new MasonryPlugInput(Base(a.Spot, dab), a.Size.HoleMm, depth, a.Core(trace), arm, a.Duration, Sleeve: sleeve);
-        return Both(a, MasonryPlug.InTension(plug, trace), MasonryPlug.InShear(plug, 0, trace), 1, dab || sleeve ? Toe(a, trace) : double.PositiveInfinity, trace);
+        var plug = new MasonryPlugInput(Base(a.Spot, dab), a.Size.HoleMm, depth, a.Core(trace), arm, a.Duration, SiteTestRk: OnSiteTests.Tested(a, Material(a.Spot, dab), depth), Sleeve: sleeve);
+        var pull = OnSiteTests.Lowered(MasonryPlug.InTension(plug, trace), a, "tension", Material(a.Spot, dab), trace);
+        var shear = OnSiteTests.Lowered(MasonryPlug.InShear(plug, 0, trace), a, "shear", Material(a.Spot, dab), trace);
+        pull = [.. pull.Select(r => OnClaims.Capped(r, "tension", a, 1, trace))];
+        return Both(a, pull, shear, 1, dab || sleeve ? Toe(a, trace) : double.PositiveInfinity, trace);
     }
 
     /// <summary>Plaster in which the plug itself, set flush, still steadies the screw; beyond it the screw bends.</summary>
@@ -58,6 +61,9 @@ internal static class Supported
     }
 
     internal static double Toe(Asked a, Trace? trace) => AllowableStress.For(a.Set, [Board.Toe(a.Damp, a.Duration, trace)], trace)[0].Design.Value;
+
+    /// <summary>The material as a test names it.</summary>
+    private static string Material(Spot spot, bool dab) => dab ? "dab" : spot.Base is "brick" or "dense_block" or "concrete" ? spot.Base : "aerated_block";
 
     private static Masonry Base(Spot spot, bool dab) => dab ? Strength.Mechanisms.Masonry.Dab : spot.Base switch
     {

@@ -21,24 +21,31 @@ public static class Analysis
         var effects = new ConditionEffects(document);
         var together = Together(groups, effects);
         var conflicts = together is null ? [] : ShrinkageGuard.Conflicts(together.Kinds);
-        List<KindResult> kinds = [.. groups.Select((g, i) => KindAnalysis.Of(g, settings, ExpectedOf(together, i, settings, conflicts), conflicts.Any(c => c.Kind == i)))];
+        var undoubted = together is { Doubted.Count: > 0 } ? ShrunkKinds.Fit(together.Kinds) : null;
+        List<KindResult> kinds = [.. groups.Select((g, i) => KindAnalysis.Of(g, settings, ExpectedOf(together, undoubted, i, settings, conflicts), conflicts.Any(c => c.Kind == i)))];
         return new(settings, document.FurtherColumns, kinds, together is null ? null : From(together.NextOfNewKind, settings),
             together is null ? [] : [.. Compared(together)], [.. Reasons(together), .. OfTests(document.Tests), .. OfEffects(effects.All)]) { Notes = document.Notes, Effects = effects.All };
     }
 
     /// <summary>All kinds on the logarithms of their loads; null where too many tests are known only as an interval.</summary>
     private static ShrunkKinds? Together(IReadOnlyList<IGrouping<string, TrialTest>> groups, ConditionEffects effects) =>
-        groups.Sum(g => g.Count(t => t.HighN is not null)) > MostIntervals ? null : ShrunkKinds.Fit([.. groups.Select(g => Series(g, effects))]);
+        groups.Sum(g => g.Count(t => t.HighN is not null)) > MostIntervals ? null : Guarded([.. groups.Select(g => Series(g, effects))]);
+
+    private static ShrunkKinds Guarded(IReadOnlyList<KindSeries> kinds) => ShrunkKinds.Fit(kinds, kinds.Sum(k => k.Intervals.Count) == 0 ? OutlierGuard.Doubted(kinds) : []);
 
     private static KindSeries Series(IGrouping<string, TrialTest> group, ConditionEffects effects) => new(group.Key,
         [.. group.Where(t => t.HighN is null).Select(t => Math.Log(t.LoadN) - effects.Shift(t))],
         [.. group.Where(t => t.HighN is not null).Select(t => new Between(Math.Log(t.LoadN) - effects.Shift(t), Math.Log(t.HighN!.Value) - effects.Shift(t)))]);
 
-    private static Expected? ExpectedOf(ShrunkKinds? fit, int kind, TrialSettings settings, IReadOnlyList<KindConflict> conflicts)
+    /// <summary>A kind that stands out, or has a test that does, gets the lower of its values: nothing lifts it.</summary>
+    private static Expected? ExpectedOf(ShrunkKinds? fit, ShrunkKinds? undoubted, int kind, TrialSettings settings, IReadOnlyList<KindConflict> conflicts)
     {
         if (fit is null) return null;
         var next = From(fit.NextOf(kind), settings);
-        return conflicts.Any(c => c.Kind == kind) ? next with { FractileN = Math.Exp(ShrinkageGuard.Guarded(fit, kind, settings.Fractile)) } : next;
+        double lowest = next.FractileN;
+        if (conflicts.Any(c => c.Kind == kind)) lowest = Math.Min(lowest, Math.Exp(ShrinkageGuard.Guarded(fit, kind, settings.Fractile)));
+        if (undoubted is not null && fit.Doubted.Any(d => d.Kind == kind)) lowest = Math.Min(lowest, Math.Exp(undoubted.NextOf(kind).Quantile(settings.Fractile)));
+        return next with { FractileN = lowest };
     }
 
     private static Expected From(Predictive p, TrialSettings settings) => new(Math.Exp(p.Quantile(0.5)), Math.Exp(p.Quantile(settings.Fractile)), Math.Exp(p.Quantile(1 - settings.Fractile)));
@@ -60,6 +67,7 @@ public static class Analysis
         yield return new("trial_prior_assumed");
         if (fit.PriorMatters) yield return new("trial_few_kinds", Said.Count(fit.Kinds.Count));
         yield return new("trial_one_mechanism");
+        if (fit.Doubted.Count > 0) yield return new("trial_test_apart", Said.Count(fit.Doubted.Count));
     }
 
     private static IEnumerable<Reason> OfTests(IReadOnlyList<TrialTest> tests)

@@ -1,10 +1,11 @@
 namespace Pattress.Trials.Shrinkage;
 
-/// <summary>What the model needs of the tests: count and mean of each kind, and the squares left within kinds.</summary>
+/// <summary>What the model needs of the tests: weight and mean of each kind, and the squares left within kinds.</summary>
 internal sealed class Means
 {
-    private Means(double[] counts, double[] means, double squares) => (Counts, Averages, Squares) = (counts, means, squares);
+    private Means(double[] counts, double[] means, double squares, double freedom) => (Counts, Averages, Squares, Freedom) = (counts, means, squares, freedom);
 
+    /// <summary>Tests of each kind; one that scatters more counts for less than one.</summary>
     public double[] Counts { get; }
 
     public double[] Averages { get; }
@@ -13,13 +14,25 @@ internal sealed class Means
     public double Squares { get; }
 
     /// <summary>Tests less kinds: how much is known of the scatter.</summary>
-    public double Freedom => Counts.Sum() - Counts.Length;
+    public double Freedom { get; }
 
     public static Means Of(IReadOnlyList<IReadOnlyList<double>> kinds)
     {
         double[] means = [.. kinds.Select(k => k.Average())];
         double squares = kinds.Select((k, i) => k.Sum(v => (v - means[i]) * (v - means[i]))).Sum();
-        return new([.. kinds.Select(k => (double)k.Count)], means, squares);
+        double[] counts = [.. kinds.Select(k => (double)k.Count)];
+        return new(counts, means, squares, counts.Sum() - counts.Length);
+    }
+
+    /// <summary>The same with a weight for each test: the reciprocal of its variance over that of the others.</summary>
+    /// <param name="logWeight">What the weights add to the ln of the likelihood, against all of them being 1.</param>
+    public static Means Of(IReadOnlyList<IReadOnlyList<double>> kinds, IReadOnlyList<double[]> weights, out double logWeight)
+    {
+        double[] counts = [.. weights.Select(w => w.Sum())];
+        double[] means = [.. kinds.Select((k, i) => k.Zip(weights[i], (v, w) => v * w).Sum() / counts[i])];
+        double squares = kinds.Select((k, i) => k.Zip(weights[i], (v, w) => w * (v - means[i]) * (v - means[i])).Sum()).Sum();
+        logWeight = weights.Sum(k => k.Sum(w => 0.5 * Math.Log(w))) - kinds.Select((k, i) => 0.5 * Math.Log(counts[i] / k.Count)).Sum();
+        return new(counts, means, squares, kinds.Sum(k => k.Count) - kinds.Count);
     }
 
     /// <summary>

@@ -17,6 +17,10 @@ public sealed class Predictive
         StandardDeviation = Math.Sqrt(variance);
     }
 
+    /// <summary>The second law with this share, else the first.</summary>
+    internal static Predictive Mixed(Predictive a, Predictive b, double shareOfB) => new(
+        [.. a._weights.Select(w => w * (1 - shareOfB)), .. b._weights.Select(w => w * shareOfB)], [.. a._means, .. b._means], [.. a._deviations, .. b._deviations]);
+
     public double Mean { get; }
 
     /// <summary>May be very large where one or two kinds leave the spread between kinds to its prior.</summary>

@@ -13,10 +13,10 @@ public sealed class ShrunkKinds
     private static readonly GaussLegendre Inside = new(5);
     private readonly List<(Means Means, GridPoint Point, double Weight)> _points = [];
 
-    private ShrunkKinds(IReadOnlyList<KindSeries> kinds, ShrinkagePrior prior)
+    private ShrunkKinds(IReadOnlyList<KindSeries> kinds, ShrinkagePrior prior, IReadOnlyList<DoubtedTest> doubted)
     {
-        Kinds = kinds;
-        var grids = Filled(kinds).Select(f => (Grid: new Grid(f.Means, prior), f.LogWeight)).ToList();
+        (Kinds, Doubted) = (kinds, doubted);
+        var grids = Filled(kinds, doubted).Select(f => (Grid: new Grid(f.Means, prior), f.LogWeight)).ToList();
         double top = grids.Max(g => g.LogWeight + g.Grid.Points.Max(p => p.LogWeight)), sum = 0;
         foreach (var (grid, logWeight) in grids)
             foreach (var p in grid.Points)
@@ -26,19 +26,26 @@ public sealed class ShrunkKinds
 
     public IReadOnlyList<KindSeries> Kinds { get; }
 
+    /// <summary>Tests that may be spoilt; where there are any, one more test may be so too.</summary>
+    public IReadOnlyList<DoubtedTest> Doubted { get; }
+
     /// <summary>True when there are so few kinds that the assumed prior of the spread matters.</summary>
     public bool PriorMatters => Kinds.Count < ShrinkagePrior.EnoughKinds;
 
     /// <summary>Fits the model.</summary>
     /// <exception cref="ArgumentException">No kind, a kind without tests, a value that is no number, too many intervals.</exception>
-    public static ShrunkKinds Fit(IReadOnlyList<KindSeries> kinds, ShrinkagePrior? prior = null)
+    public static ShrunkKinds Fit(IReadOnlyList<KindSeries> kinds, ShrinkagePrior? prior = null) => Fit(kinds, [], prior);
+
+    /// <summary>Fits the model where some tests may be spoilt: see <see cref="OutlierGuard"/>.</summary>
+    /// <exception cref="ArgumentException">As above.</exception>
+    public static ShrunkKinds Fit(IReadOnlyList<KindSeries> kinds, IReadOnlyList<DoubtedTest> doubted, ShrinkagePrior? prior = null)
     {
         prior ??= new();
         prior.Check();
         if (kinds.Count == 0) throw new ArgumentException("at least one kind");
         foreach (var k in kinds) Check(k);
         if (kinds.Sum(k => k.Intervals.Count) > MostIntervals) throw new ArgumentException($"at most {MostIntervals} tests known as an interval");
-        return new(kinds, prior);
+        return new(kinds, prior, doubted);
     }
 
     private static void Check(KindSeries k)
@@ -48,8 +55,23 @@ public sealed class ShrunkKinds
             throw new ArgumentException($"kind '{k.Kind}' has a value that is no number or an interval without width");
     }
 
-    /// <summary>The tests with every interval replaced by the nodes of a quadrature over it.</summary>
-    private static IEnumerable<(Means Means, double LogWeight)> Filled(IReadOnlyList<KindSeries> kinds)
+    /// <summary>The tests with every interval replaced by the nodes of a quadrature over it, for every set of doubted tests being spoilt.</summary>
+    private static IEnumerable<(Means Means, double LogWeight)> Filled(IReadOnlyList<KindSeries> kinds, IReadOnlyList<DoubtedTest> doubted)
+    {
+        foreach (var (tests, logWeight) in Filled(kinds))
+        {
+            if (doubted.Count == 0) yield return (Means.Of(tests), logWeight);
+            for (int set = 0; doubted.Count > 0 && set < 1 << doubted.Count; set++)
+            {
+                List<double[]> weights = [.. tests.Select(k => Enumerable.Repeat(1.0, k.Count).ToArray())];
+                for (int d = 0; d < doubted.Count; d++) if ((set >> d & 1) == 1) weights[doubted[d].Kind][doubted[d].Test] = 1 / (OutlierGuard.Wider * OutlierGuard.Wider);
+                var means = Means.Of(tests, weights, out double ofWeights);
+                yield return (means, logWeight + ofWeights + OutlierGuard.LogPrior(System.Numerics.BitOperations.PopCount((uint)set), doubted.Count));
+            }
+        }
+    }
+
+    private static IEnumerable<(List<IReadOnlyList<double>> Tests, double LogWeight)> Filled(IReadOnlyList<KindSeries> kinds)
     {
         int intervals = kinds.Sum(k => k.Intervals.Count), combinations = (int)Math.Pow(Inside.Nodes.Length, intervals);
         for (int c = 0; c < combinations; c++)
@@ -57,7 +79,7 @@ public sealed class ShrunkKinds
             int digits = c;
             double logWeight = 0;
             var filled = kinds.Select(k => (IReadOnlyList<double>)[.. k.Values, .. k.Intervals.Select(i => Node(i, ref digits, ref logWeight))]).ToList();
-            yield return (Means.Of(filled), logWeight);
+            yield return (filled, logWeight);
         }
     }
 
@@ -73,13 +95,13 @@ public sealed class ShrunkKinds
     public Predictive MeanOf(int kind) => Mixture((m, p) => Strength(m, p, kind));
 
     /// <summary>One more test of a kind.</summary>
-    public Predictive NextOf(int kind) => Mixture((m, p) => Strength(m, p, kind) is var (mean, variance) ? (mean, variance + p.S * p.S) : default);
+    public Predictive NextOf(int kind) => Next((m, p) => Strength(m, p, kind));
 
     /// <summary>The mean strength of all kinds.</summary>
     public Predictive CommonMean => Mixture((_, p) => (p.Mean, p.Variance));
 
     /// <summary>A test of a kind never tested.</summary>
-    public Predictive NextOfNewKind => NewKindMeanOf(1);
+    public Predictive NextOfNewKind => Next((_, p) => (p.Mean, p.Variance + p.Tau * p.Tau));
 
     /// <summary>The mean of <paramref name="tests"/> tests of a kind never tested.</summary>
     public Predictive NewKindMeanOf(int tests) => Mixture((_, p) => (p.Mean, p.Variance + p.Tau * p.Tau + p.S * p.S / tests));
@@ -104,6 +126,13 @@ public sealed class ShrunkKinds
     {
         double lent = Lent(m, p, kind), y = m.Averages[kind];
         return (y + lent * (p.Mean - y), lent * p.Tau * p.Tau + lent * lent * p.Variance);
+    }
+
+    /// <summary>One more test about a mean; spoilt with the assumed share where any test is doubted.</summary>
+    private Predictive Next(Func<Means, GridPoint, (double Mean, double Variance)> about)
+    {
+        Predictive With(double wider) => Mixture((m, p) => about(m, p) is var (mean, variance) ? (mean, variance + wider * wider * p.S * p.S) : default);
+        return Doubted.Count == 0 ? With(1) : Predictive.Mixed(With(1), With(OutlierGuard.Wider), OutlierGuard.Share);
     }
 
     private Predictive Mixture(Func<Means, GridPoint, (double Mean, double Variance)> part)

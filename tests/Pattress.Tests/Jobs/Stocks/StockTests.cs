@@ -21,6 +21,35 @@ public class StockTests
         Assert.Equal(StockCsv.Write(job), StockCsv.Write(StockCsv.Read(StockCsv.Write(job), DemoHouse.Job).Value!));
     }
 
+    private const string Full = "fixing,name,count,least,pack,pack_price,minutes,hole_mm,length_mm,grip_min_mm,grip_max_mm,void_mm,embed_mm,claim_n,claim_load,claim_basis,claim_factor,claim_board_mm\n"
+        + "strap_toggle.medium,ours,,,10,9.5,,13,60,,,,,250,tension,recommended,4,12.5\nwood_screw.long,,3,,,,,,,,,,,,,,,\n";
+
+    [Fact]
+    public void Own_measures_and_claims_come_in_and_go_out()
+    {
+        var job = StockCsv.Read(Full, DemoHouse.Job).Value!;
+        var own = Assert.Single(job.Prices);
+        Assert.Equal(new OwnSize(13, 60, null, null, null, null), own.Size);
+        Assert.Equal(new OwnClaim(250, "tension", "recommended", 4, 12.5), own.Claim);
+        Assert.Equal(job.Prices, StockCsv.Read(StockCsv.Write(job), DemoHouse.Job).Value!.Prices);
+        var size = FixingCatalogue.FromEmbedded.With(job.Prices).Find("strap_toggle.medium")!;
+        Assert.Equal((13.0, 60.0, FixingCatalogue.FromEmbedded.Find("strap_toggle.medium")!.GripMaxMm), (size.HoleMm, size.LengthMm, size.GripMaxMm));
+        Assert.Contains("stock_word", StockCsv.Read(Full.Replace("recommended", "guessed"), DemoHouse.Job).Problems.Select(p => p.Code));
+    }
+
+    /// <summary>A claim lowers what is counted on and never raises it: a recommended load of 2 N takes the size out of the plan, one of 20 kN changes no utilisation.</summary>
+    [Theory, InlineData("recommended"), InlineData("ultimate"), InlineData("not_said")]
+    public void A_claim_lowers_and_never_raises(string basis)
+    {
+        var flat = DemoHouse.Read("rented-flat");
+        var before = DemoHouse.Item(flat, "picture").Brackets[0];
+        var size = FixingCatalogue.FromEmbedded.Find(before.Fixing!)!;
+        BracketAnswer With(double n) => DemoHouse.Item(flat with { Prices = [new OwnPrice(size.Id, "", size.Pack, size.PackPrice, null) { Claim = new(n, "tension", basis, null, 12.5) }] }, "picture").Brackets[0];
+        Assert.Equal(before.Utilisation, With(20_000).Utilisation, 12);
+        Assert.Equal(before.Fixing, With(20_000).Fixing);
+        Assert.True(With(2).Fixing != before.Fixing || With(2).Utilisation > before.Utilisation);
+    }
+
     [Fact]
     public void Every_bad_row_is_named_at_once()
     {

@@ -73,8 +73,8 @@ public class BuyingSolverTests
         for (int seed = 0; seed < 20; seed++)
         {
             var program = new BuyingProgram(RandomHouse.Of(seed, 4, 16, 10));
-            var scip = await Ties.Solve(Scip, program.Program, program.Ranks, 60, default);
-            var highs = await Ties.Solve(new HighsSolver(), program.Program, program.Ranks, 60, default);
+            var scip = await Ties.Solve(Scip, program.Program, program.Ranks, program.MostRank, program.CostAbout, 60, default);
+            var highs = await Ties.Solve(new HighsSolver(), program.Program, program.Ranks, program.MostRank, program.CostAbout, 60, default);
             double Rank(ProgramAnswer a) => Math.Round(program.Ranks.Select((r, i) => r * a.Values[i]).Sum());
             Assert.Equal(Rank(scip), Rank(highs));
         }

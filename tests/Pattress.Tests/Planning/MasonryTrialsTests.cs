@@ -1,0 +1,54 @@
+using Pattress.Jobs;
+
+namespace Pattress.Tests.Planning;
+
+/// <summary>The user's own tests in masonry: five on the wall itself carry its plugs, a failure lowers them, another wall teaches nothing.</summary>
+public class MasonryTrialsTests
+{
+    private static readonly Job House = DemoHouse.Read("masonry-house");
+
+    private static readonly ItemAnswer Shelf = DemoHouse.Item(House, "front-shelf");
+
+    private static readonly string Plug = Shelf.Brackets[0].Fixing!;
+
+    private static OwnTest Test(int i, double load, string wall = "front") => new() { Id = $"m{i}", Fixing = Plug, Load = "tension", LoadN = load, Into = "brick", Wall = wall, Where = "site" };
+
+    private static ItemAnswer With(params OwnTest[] tests) => DemoHouse.Item(House with { Trials = tests }, "front-shelf");
+
+    private static OwnTest[] Five(double load, string wall = "front") => [.. Enumerable.Range(0, 5).Select(i => Test(i, load, wall))];
+
+    private static double Utilised(ItemAnswer item) =>
+        item.Brackets[0].Fixing == Plug ? item.Brackets[0].Utilisation : item.Brackets[0].Alternatives.Where(a => a.Fixing == Plug).Select(a => a.Utilisation).DefaultIfEmpty(double.PositiveInfinity).First();
+
+    [Fact]
+    public void The_sample_stands_on_a_plug_in_brick() => Assert.StartsWith("plug_and_screw", Plug);
+
+    /// <summary>Five equal tests do not scatter, so that their load is the characteristic one: N_Rk is at most 4000 (less where the plug sits less deep).</summary>
+    [Fact]
+    public void Five_tests_on_the_wall_stand_in_for_the_assumed_pull_out()
+    {
+        var after = With(Five(4000));
+        var step = Assert.Single(after.Brackets[0].Working.Where(s => s.Clause == "tests on this wall" && s.Symbol == "N_Rk").DistinctBy(s => s.Value));
+        Assert.InRange(step.Value, 2000, 4000 + 1e-6);
+        Assert.Contains(after.Assumptions, a => a.Code == "assume_site_tests");
+        Assert.True(Utilised(after) < Utilised(Shelf));
+    }
+
+    [Fact]
+    public void Four_tests_or_tests_on_another_wall_raise_nothing()
+    {
+        Assert.Equal(Utilised(Shelf), Utilised(With(Five(4000)[..4])), 12);
+        Assert.Equal(Utilised(Shelf), Utilised(With(Five(4000, "back"))), 12);
+        Assert.Equal(Utilised(Shelf), Utilised(With([.. Five(4000).Select(t => t with { From = "another job" })])), 12);
+    }
+
+    [Fact]
+    public void One_failure_in_such_brick_lowers_wherever_it_was()
+    {
+        Assert.True(Utilised(With(Test(1, 20, ""))) > Utilised(Shelf));
+        Assert.Equal(Utilised(Shelf), Utilised(With(Test(1, 20) with { Into = "concrete" })), 12);
+    }
+
+    [Fact]
+    public void Tests_in_board_say_nothing_of_masonry() => Assert.Equal(Utilised(Shelf), Utilised(With(Test(1, 20) with { Into = "unknown", BoardMm = 12.5 })), 12);
+}
