@@ -12,9 +12,10 @@ internal static class Help
 
         A FILE of - is standard input. --json prints one JSON document and nothing else;
         --batch reads a document a line and answers each on a line; --working unfolds
-        the calculation, --explain says what each reading moved; trial draws with --svg
-        FILE and writes a report with --report DIR; papers go to --out DIR, on --paper
-        a4 or letter; --trials FILE counts what your other jobs taught. Ends with 0: answered, 2: bad input, 3: not covered, 1: else.
+        the calculation, --explain says what each reading moved; --trials FILE counts
+        what your other jobs taught; trial draws with --svg FILE and writes a report
+        with --report DIR; papers go to --out DIR, on --paper a4 or letter. Ends with
+        0: answered, 2: bad input, 3: not covered, 1: else.
 
         """;
 

@@ -22,11 +22,14 @@ public static class TrialDrawing
             [new Group("axis", TrialReport.Text("chart_axis"), [.. Axis(top, height, X)]), .. rows.Select((k, i) => Row(k, height - RowMm * (i + 0.5), X))]);
     }
 
+    /// <summary>Round in quarters too.</summary>
+    private static readonly double[] Rounds = [1, 1.2, 1.6, 2, 2.4, 3.2, 4, 6, 8, 10];
+
     /// <summary>A round number at or above the largest load.</summary>
     private static double Top(double largest)
     {
         double step = Math.Pow(10, Math.Floor(Math.Log10(largest)));
-        return step * Math.Ceiling(largest / step);
+        return step * Rounds.First(r => r >= largest / step);
     }
 
     private static IEnumerable<Mark> Axis(double top, double height, Func<double, double> x)
@@ -35,7 +38,7 @@ public static class TrialDrawing
         for (int i = 0; i <= 4; i++)
         {
             yield return new LineMark("frame", new(x(top * i / 4), AxisMm), new(x(top * i / 4), height));
-            yield return new TextMark("label", new(x(top * i / 4), AxisMm - 5), (top * i / 4).ToString("0.##", CultureInfo.InvariantCulture) + (i == 4 ? " N" : ""), Anchor.Middle);
+            yield return new TextMark("label", new(x(top * i / 4), AxisMm - 5), (top * i / 4).ToString("0.##", CultureInfo.InvariantCulture) + (i == 4 ? " N" : ""), i == 4 ? Anchor.End : Anchor.Middle);
         }
     }
 

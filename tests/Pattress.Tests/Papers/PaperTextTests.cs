@@ -158,4 +158,9 @@ public partial class PaperTextTests
 
     [GeneratedRegex("""words\.T\("([a-z_.\-]+)"|(?<=\? )"([a-z_]+)" : """)]
     private static partial Regex Code();
+
+    /// <summary>The foot of a page has room for its number and how many there are: it once said "Page ? of ?".</summary>
+    [Fact]
+    public void The_report_of_a_series_counts_its_pages() => Assert.Equal("Page {0} of {1}", Pattress.Papers.Trials.TrialPaper.Of(
+        Pattress.Trials.Documents.Analysis.Of(Pattress.Trials.Documents.TrialDocument.Read(Embedded.Text("data/trials/bench_invented.csv")).Value!, new()).Value!, Pattress.Papers.Documents.PaperSize.Find("a4")!, "").PageOf);
 }

@@ -8,7 +8,7 @@ public partial class AppRuleTests
     // What apps may name of the library: documents in and out, text, the answer's records, the catalogues that are shown.
     private static readonly string[] Doors =
     [
-        "Pattress", "Pattress.Jobs", "Pattress.Jobs.Proofs", "Pattress.Jobs.Certain", "Pattress.Trials.Documents", "Pattress.Jobs.Site", "Pattress.Jobs.Merging", "Pattress.Jobs.WallFile", "Pattress.Jobs.Text", "Pattress.Jobs.Doors", "Pattress.Jobs.Buying", "Pattress.Jobs.Layouts", "Pattress.Jobs.Stocks", "Pattress.Jobs.Repairs", "Pattress.Planning.Programs", "Pattress.Solvers", "Pattress.Working", "Pattress.Quantities", "Pattress.Papers",
+        "Pattress", "Pattress.Jobs", "Pattress.Jobs.Proofs", "Pattress.Jobs.Certain", "Pattress.Trials.Documents", "Pattress.Jobs.Site", "Pattress.Jobs.Merging", "Pattress.Jobs.WallFile", "Pattress.Jobs.Text", "Pattress.Jobs.Doors", "Pattress.Jobs.Buying", "Pattress.Jobs.Layouts", "Pattress.Jobs.Stocks", "Pattress.Jobs.Repairs", "Pattress.Jobs.Own", "Pattress.Planning.Programs", "Pattress.Solvers", "Pattress.Working", "Pattress.Quantities", "Pattress.Papers",
         "Pattress.Papers.Drawings", "Pattress.Actions", "Pattress.Actions.Fixtures", "Pattress.Web", "Pattress.Server", "Pattress.Cli",
     ];
 

@@ -26,7 +26,7 @@ internal sealed partial class LibraryMap
 
     private static string PartOfJobs(string[] steps) => steps[1] switch
     {
-        "Job.cs" or "Wall.cs" or "TestRecords.cs" or "JobMoney.cs" or "WorkDone.cs" or "Editions.cs" or "FurtherWalls.cs" or "JsonOut.cs" or "Doors" => "Documents",
+        "Job.cs" or "Wall.cs" or "TestRecords.cs" or "JobMoney.cs" or "OwnClaim.cs" or "WorkDone.cs" or "Editions.cs" or "FurtherWalls.cs" or "JsonOut.cs" or "Doors" => "Documents",
         "Answer.cs" => "Answers",
         _ => "Jobs",
     };

@@ -42,6 +42,7 @@ public sealed class GuardTests
     {
         KindSeries[] with = [new("a", [6.0, 6.1, 5.95, spoilt]), .. Alike[1..]];
         Assert.Equal(new DoubtedTest(0, 3), Assert.Single(OutlierGuard.Doubted(with)));
+        Assert.InRange(ShrunkKinds.Fit(with, OutlierGuard.Doubted(with)).SpoiltChances[0], 0.5, 1);
         double clean = ShrunkKinds.Fit(Alike).NextOf(2).Quantile(0.05), plain = ShrunkKinds.Fit(with).NextOf(2).Quantile(0.05);
         double guarded = ShrunkKinds.Fit(with, OutlierGuard.Doubted(with)).NextOf(2).Quantile(0.05);
         Assert.True(Math.Abs(guarded - clean) < 0.3 * Math.Abs(plain - clean), $"{clean} without, {plain} with, {guarded} guarded");

@@ -53,7 +53,7 @@ public static class Bearers
         if (places.Count < 2 || places[0] > first + HangOutMm || places[^1] < last - HangOutMm) return null;
         if (Carried(brackets, places) is not { } carried) return null;
         var held = places.Select((x, i) => Held(rule, x, y, carried[i], wall, ask, catalogue)).ToList();
-        var hung = brackets.Select(b => BracketPlanner.Plan(b, [InTimber(rule, b.Plate.Holes.Count)], ask, wall, catalogue)).ToList();
+        var hung = brackets.Select(b => BracketPlanner.Plan(b, [Timber(rule.Behind ? BoardMm : 0, rule.ThicknessMm, b.Plate.Holes.Count)], ask, wall, catalogue)).ToList();
         double from = Math.Max(0, Math.Min(places[0], first) - PastMm), to = Math.Min(wall.Wall.WidthMm, Math.Max(places[^1], last) + PastMm);
         double f_md = Section2and3.k_mod((int)Longest(brackets), ask.Settings.ServiceClass, null) * rule.BendingMpa / Section2and3.gamma_M(1, null);
         double bent = BearerBeam.Of(places, Loads(brackets, c => c.Design))!.Bent(rule.ThicknessMm, rule.WidthMm, f_md);
@@ -98,16 +98,21 @@ public static class Bearers
     private static HeldAt Held(BearerRule rule, double x, double y, LoadCase load, WallView wall, Ask ask, FixingCatalogue catalogue)
     {
         var place = new BracketActions(0, new(x, y), Plate(rule), [rule.Behind ? Sideways(load) : load]);
-        var plan = BracketPlanner.Plan(place, rule.Behind ? [InTimber(rule, 2)] : wall.Ideas(place), ask, wall, catalogue);
-        return plan.Picked is { } picked ? new(x, picked.Size.Id, picked.Holes.Count, picked.Hold!.Utilisation, picked.Sure)
-            : new(x, null, 0, plan.Shown?.NearestUtilisation ?? double.PositiveInfinity, plan.AnythingHolds);
+        var plan = BracketPlanner.Plan(place, rule.Behind ? [Timber(0, SideMm, 4)] : wall.Ideas(place), ask, wall, catalogue);
+        double sure = rule.Behind ? wall.Answer.Supports.MinBy(s => Math.Abs(s.CentreMm - x))!.Probability : plan.Picked?.Sure ?? plan.AnythingHolds;
+        return plan.Picked is { } picked ? new(x, picked.Size.Id, picked.Holes.Count, picked.Hold!.Utilisation, sure)
+            : new(x, null, 0, plan.Shown?.NearestUtilisation ?? double.PositiveInfinity, sure);
     }
 
-    /// <summary>Two fixings one above the other, a quarter of the width from the edges; as thick as the timber that they go through first.</summary>
+    /// <summary>
+    /// On the face two fixings one above the other, a quarter of the width from the edges, through the timber; into the side of a support four screws about the
+    /// end of the timber.
+    /// </summary>
     private static BracketPlate Plate(BearerRule rule)
     {
-        double w = rule.WidthMm / 2;
-        return new([new(-w / 2, -w), new(w / 2, -w), new(w / 2, w), new(-w / 2, w)], [new(0, w / 2), new(0, -w / 2)], rule.Behind ? 0 : rule.ThicknessMm, 0, true);
+        double w = rule.WidthMm / 2, t = rule.ThicknessMm / 4, up = 0.7 * w;
+        IReadOnlyList<Point> holes = rule.Behind ? [new(-t, up), new(t, up), new(-t, -up), new(t, -up)] : [new(0, w / 2), new(0, -w / 2)];
+        return new([new(-w / 2, -w), new(w / 2, -w), new(w / 2, w), new(-w / 2, w)], holes, rule.Behind ? 0 : rule.ThicknessMm, 0, true);
     }
 
     /// <summary>Screwed to the side of a support: what pulls out of the wall pushes along that side, and what tilts turns it.</summary>
@@ -117,13 +122,13 @@ public static class Bearers
         return c with { Permanent = Turned(c.Permanent), Variable = Turned(c.Variable), Design = Turned(c.Design) };
     }
 
-    /// <summary>The bearer, or the side of a support, as what the screws go into: it is there for certain.</summary>
-    private static Idea InTimber(BearerRule rule, int holes)
+    /// <summary>Timber that is there for certain, behind so much board: the bearer itself, or the side of a support.</summary>
+    private static Idea Timber(double faceMm, double depthMm, int holes)
     {
-        var spot = new Spot("noggin.board_12_5", Behind.Timber, new(rule.Behind ? BoardMm : 0, 0), Spread.None, Spread.None, new(rule.ThicknessMm, 0), Spread.None, "timber", []);
+        var spot = new Spot("noggin.board_12_5", Behind.Timber, new(faceMm, 0), Spread.None, Spread.None, new(depthMm, 0), Spread.None, "timber", []);
         return new([spot], 1, true, [.. Enumerable.Range(0, holes)], [.. Enumerable.Repeat(1.0, holes)]);
     }
 
-    /// <summary>Board over a bearer behind it, mm (assumed).</summary>
-    private const double BoardMm = 14.5;
+    /// <summary>Board over a bearer behind it, and wood that a screw finds in the side of a support, mm (assumed: board with skim, a 38 mm stud).</summary>
+    private const double BoardMm = 14.5, SideMm = 38;
 }

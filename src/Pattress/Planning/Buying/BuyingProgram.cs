@@ -143,6 +143,7 @@ public sealed class BuyingProgram
     /// <summary>The packs that so many brackets with this option need whatever else there is, as the steepest line below the stairs.</summary>
     private void Packs(BuyOption option, int n, IReadOnlyList<Term> brackets)
     {
+        if (n == 0) return;
         var kind = _case.Kinds[option.Kind];
         double Needed(int b) => Math.Ceiling((BuyingChoice.WithSpare(b * option.Count, _rules.SparePercent) - kind.InVan) / (double)kind.Pack);
         double slope = _rules.OneKindPerClass ? Needed(n) / n : Enumerable.Range(1, n).Min(b => Needed(b) / b);

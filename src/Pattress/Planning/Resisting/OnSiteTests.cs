@@ -13,13 +13,19 @@ internal static class OnSiteTests
     public static double? Tested(Asked a, string material, double depthMm) =>
         a.Trials.ForMasonry(a.Size.Id, "tension", material) is { RelyOnN: { } tested } ? tested * Math.Min(1, depthMm / a.Size.EmbedMm) : null;
 
-    /// <summary>The mechanisms of masonry brought down to what a failed test leaves: its load over the same partial factor and creep.</summary>
-    public static IReadOnlyList<MechanismResult> Lowered(IReadOnlyList<MechanismResult> results, Asked a, string load, string material, Trace? trace)
+    /// <summary>
+    /// The mechanisms of masonry brought down to what failed tests leave: their load over the same partial factor and creep. Shear follows the pull-out as the
+    /// mechanics have it, and tests in shear besides.
+    /// </summary>
+    public static IReadOnlyList<MechanismResult> Lowered(IReadOnlyList<MechanismResult> results, Asked a, string material, Trace? trace)
     {
-        if (a.Trials.ForMasonry(a.Size.Id, load, material) is not { RelyOnN: null, LowestFailureN: { } lowest }) return results;
-        double most = lowest * Factors.OnCreep(a.Duration, null) / Factors.Of("plug_gamma_m");
-        return [.. results.Select(r => OfMasonry(r) && r.Design.Covered && most < r.Design.Value ? OnBoard.Scaled(r, most / r.Design.Value, trace) : r)];
+        double left = Factors.OnCreep(a.Duration, null) / Factors.Of("plug_gamma_m"), pull = left * Lowest(a, "tension", material);
+        double shear = Math.Min(left * Lowest(a, "shear", material), Factors.Of("plug_shear_over_tension") * pull);
+        double Most(MechanismResult r) => r.Mechanism switch { "pull_out_masonry" => pull, "bearing_masonry" => shear, _ => double.PositiveInfinity };
+        return [.. results.Select(r => r.Design.Covered && Most(r) < r.Design.Value ? OnBoard.Scaled(r, Most(r) / r.Design.Value, trace) : r)];
     }
 
-    private static bool OfMasonry(MechanismResult r) => r.Mechanism is "pull_out_masonry" or "bearing_masonry";
+    /// <summary>The lowest load at which one failed, N, where there are too few tests to rest on; infinite where none did.</summary>
+    private static double Lowest(Asked a, string load, string material) =>
+        a.Trials.ForMasonry(a.Size.Id, load, material) is { RelyOnN: null, LowestFailureN: { } lowest } ? lowest : double.PositiveInfinity;
 }

@@ -39,8 +39,8 @@ internal static class Supported
         double arm = a.Spot.Behind is Behind.Masonry or Behind.Aerated ? InPlaster(reach, trace) : reach;
         double depth = dab ? Math.Min(a.Size.EmbedMm, a.Spot.Void.Mean) : Math.Min(a.Size.EmbedMm, a.Size.LengthMm - a.PlateMm - reach);
         var plug = new MasonryPlugInput(Base(a.Spot, dab), a.Size.HoleMm, depth, a.Core(trace), arm, a.Duration, SiteTestRk: OnSiteTests.Tested(a, Material(a.Spot, dab), depth), Sleeve: sleeve);
-        var pull = OnSiteTests.Lowered(MasonryPlug.InTension(plug, trace), a, "tension", Material(a.Spot, dab), trace);
-        var shear = OnSiteTests.Lowered(MasonryPlug.InShear(plug, 0, trace), a, "shear", Material(a.Spot, dab), trace);
+        var pull = OnSiteTests.Lowered(MasonryPlug.InTension(plug, trace), a, Material(a.Spot, dab), trace);
+        var shear = OnSiteTests.Lowered(MasonryPlug.InShear(plug, 0, trace), a, Material(a.Spot, dab), trace);
         pull = [.. pull.Select(r => OnClaims.Capped(r, "tension", a, 1, trace))];
         return Both(a, pull, shear, 1, dab || sleeve ? Toe(a, trace) : double.PositiveInfinity, trace);
     }

@@ -67,7 +67,7 @@ public static class Analysis
         yield return new("trial_prior_assumed");
         if (fit.PriorMatters) yield return new("trial_few_kinds", Said.Count(fit.Kinds.Count));
         yield return new("trial_one_mechanism");
-        if (fit.Doubted.Count > 0) yield return new("trial_test_apart", Said.Count(fit.Doubted.Count));
+        if (fit.SpoiltChances.Count(c => c > 0.5) is > 0 and var apart) yield return new("trial_test_apart", Said.Count(apart));
     }
 
     private static IEnumerable<Reason> OfTests(IReadOnlyList<TrialTest> tests)

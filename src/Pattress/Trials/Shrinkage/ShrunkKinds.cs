@@ -16,11 +16,18 @@ public sealed class ShrunkKinds
     private ShrunkKinds(IReadOnlyList<KindSeries> kinds, ShrinkagePrior prior, IReadOnlyList<DoubtedTest> doubted)
     {
         (Kinds, Doubted) = (kinds, doubted);
-        var grids = Filled(kinds, doubted).Select(f => (Grid: new Grid(f.Means, prior), f.LogWeight)).ToList();
+        var grids = Filled(kinds, doubted).Select(f => (Grid: new Grid(f.Means, prior), f.LogWeight, f.Spoilt)).ToList();
         double top = grids.Max(g => g.LogWeight + g.Grid.Points.Max(p => p.LogWeight)), sum = 0;
-        foreach (var (grid, logWeight) in grids)
+        double[] spoilt = new double[doubted.Count];
+        foreach (var (grid, logWeight, set) in grids)
             foreach (var p in grid.Points)
-                if (Math.Exp(p.LogWeight + logWeight - top) is > Negligible and var weight) { _points.Add((grid.Means, p, weight)); sum += weight; }
+                if (Math.Exp(p.LogWeight + logWeight - top) is > Negligible and var weight)
+                {
+                    _points.Add((grid.Means, p, weight));
+                    sum += weight;
+                    for (int d = 0; d < spoilt.Length; d++) if ((set >> d & 1) == 1) spoilt[d] += weight;
+                }
+        SpoiltChances = [.. spoilt.Select(s => s / sum)];
         for (int i = 0; i < _points.Count; i++) _points[i] = _points[i] with { Weight = _points[i].Weight / sum };
     }
 
@@ -31,6 +38,9 @@ public sealed class ShrunkKinds
 
     /// <summary>True when there are so few kinds that the assumed prior of the spread matters.</summary>
     public bool PriorMatters => Kinds.Count < ShrinkagePrior.EnoughKinds;
+
+    /// <summary>How likely each of the doubted tests is spoilt, given all tests.</summary>
+    public IReadOnlyList<double> SpoiltChances { get; }
 
     /// <summary>Fits the model.</summary>
     /// <exception cref="ArgumentException">No kind, a kind without tests, a value that is no number, too many intervals.</exception>
@@ -56,17 +66,17 @@ public sealed class ShrunkKinds
     }
 
     /// <summary>The tests with every interval replaced by the nodes of a quadrature over it, for every set of doubted tests being spoilt.</summary>
-    private static IEnumerable<(Means Means, double LogWeight)> Filled(IReadOnlyList<KindSeries> kinds, IReadOnlyList<DoubtedTest> doubted)
+    private static IEnumerable<(Means Means, double LogWeight, int Spoilt)> Filled(IReadOnlyList<KindSeries> kinds, IReadOnlyList<DoubtedTest> doubted)
     {
         foreach (var (tests, logWeight) in Filled(kinds))
         {
-            if (doubted.Count == 0) yield return (Means.Of(tests), logWeight);
+            if (doubted.Count == 0) yield return (Means.Of(tests), logWeight, 0);
             for (int set = 0; doubted.Count > 0 && set < 1 << doubted.Count; set++)
             {
                 List<double[]> weights = [.. tests.Select(k => Enumerable.Repeat(1.0, k.Count).ToArray())];
                 for (int d = 0; d < doubted.Count; d++) if ((set >> d & 1) == 1) weights[doubted[d].Kind][doubted[d].Test] = 1 / (OutlierGuard.Wider * OutlierGuard.Wider);
                 var means = Means.Of(tests, weights, out double ofWeights);
-                yield return (means, logWeight + ofWeights + OutlierGuard.LogPrior(System.Numerics.BitOperations.PopCount((uint)set), doubted.Count));
+                yield return (means, logWeight + ofWeights + OutlierGuard.LogPrior(System.Numerics.BitOperations.PopCount((uint)set), doubted.Count), set);
             }
         }
     }
