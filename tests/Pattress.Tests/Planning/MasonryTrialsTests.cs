@@ -42,10 +42,13 @@ public class MasonryTrialsTests
         Assert.Equal(Utilised(Cleat), Utilised(With([.. Five(4000).Select(t => t with { From = "another job" })])), 12);
     }
 
+    /// <summary>In a material nobody named it lowers the plug in all of them; in brick it no longer holds in brick, and is less sure for it or no longer chosen.</summary>
     [Fact]
-    public void One_failure_in_such_brick_lowers_wherever_it_was()
+    public void One_failure_lowers_wherever_it_was()
     {
-        Assert.True(Utilised(With(Test(1, 20, ""))) > Utilised(Cleat));
+        Assert.True(Utilised(With(Test(1, 20, "") with { Into = "unknown" })) > Utilised(Cleat));
+        var brick = With(Test(1, 20, "")).Brackets[0];
+        Assert.True(brick.Fixing != Plug || brick.BuildUpProbability < Cleat.Brackets[0].BuildUpProbability);
         Assert.Equal(Utilised(Cleat), Utilised(With(Test(1, 20) with { Into = "concrete" })), 12);
     }
 
