@@ -34,6 +34,12 @@ public sealed class HighsSolver : IProgramSolver
 /// <summary>Hands a program to one of the native solvers and takes the answer back.</summary>
 internal static class NativeSolver
 {
+    // The programs are small and nearly whole once relaxed: what pays on large ones (restarts, probing, searches for better solutions in
+    // the neighbourhood of known ones) takes longer here than the search itself. None of it changes what is proven.
+    private static readonly string Settings = string.Join('\n',
+        "presolving/maxrestarts = 0", "propagating/probing/maxprerounds = 0", "heuristics/alns/freq = -1", "heuristics/rins/freq = -1",
+        "heuristics/feaspump/freq = -1", "heuristics/clique/freq = -1", "heuristics/vbounds/freq = -1");
+
     internal static Task<ProgramAnswer> Run(string kind, IntegerProgram program, double seconds, CancellationToken cancel) =>
         Task.Run(() => Solve(kind, program, seconds, cancel), cancel);
 
@@ -42,7 +48,7 @@ internal static class NativeSolver
         using var solver = Solver.CreateSolver(kind) ?? throw new InvalidOperationException($"the solver {kind} is not in this build");
         solver.SetTimeLimit((long)(seconds * 1000));
         var unknowns = Fill(solver, program);
-        if (Environment.GetEnvironmentVariable("XSCIP") is { } x) Console.Error.WriteLine(solver.SetSolverSpecificParametersAsString(x));
+        if (kind == "SCIP") solver.SetSolverSpecificParametersAsString(Settings);
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         using var stop = cancel.Register(() => solver.InterruptSolve());

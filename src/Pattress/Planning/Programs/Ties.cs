@@ -9,8 +9,8 @@ public static class Ties
     /// <summary>Half of the smallest difference between two costs.</summary>
     private const double HalfACost = 0.5;
 
-    /// <summary>Largest sum of costs for one solve: solvers compare to about a part in 1e9.</summary>
-    private const double Together = 2e8;
+    /// <summary>Largest sum of costs for one solve: solvers compare to about a part in 1e9, so that half a rank is still told apart.</summary>
+    private const double Together = 5e8;
 
     /// <summary>Solves for cost and among the solutions of that cost for rank. Cost and bound of the answer are those of the cost alone.</summary>
     /// <param name="ranks">Per unknown, what one of it adds to the second sum; none below 0.</param>
@@ -19,11 +19,12 @@ public static class Ties
     public static async Task<ProgramAnswer> Solve(IProgramSolver solver, IntegerProgram program, IReadOnlyList<double> ranks, double mostRank, double costAbout, double seconds, CancellationToken cancel)
     {
         double weight = mostRank + 1;
-        if (costAbout * weight > Together) return await Apart(solver, program, ranks, seconds, cancel);
-        var both = program with { Unknowns = [.. program.Unknowns.Select((u, i) => u with { Cost = u.Cost * weight + ranks[i] })] };
+        var (less, spared) = Unavoidable.Spared(program);
+        if ((costAbout - spared) * weight > Together) return await Apart(solver, program, ranks, seconds, cancel);
+        var both = less with { Unknowns = [.. less.Unknowns.Select((u, i) => u with { Cost = u.Cost * weight + ranks[i] })] };
         var found = await solver.Solve(both, seconds, cancel);
         if (found.Values.Count == 0) return found;
-        double cost = program.CostOf(found.Values), bound = Math.Ceiling((found.Bound - mostRank) / weight - HalfACost / weight);
+        double cost = program.CostOf(found.Values), bound = spared + Math.Ceiling((found.Bound - mostRank) / weight - HalfACost / weight);
         return found with { Cost = cost, Bound = Math.Min(bound, Math.Round(cost)) };
     }
 

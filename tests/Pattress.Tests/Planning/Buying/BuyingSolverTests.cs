@@ -80,6 +80,29 @@ public class BuyingSolverTests
         }
     }
 
+    /// <summary>By hand: y1 at 12 and y2 at 20, each counting 4, together 4: 3 apiece is paid in any case, 12 in all; 0 and 8 are left.</summary>
+    [Fact]
+    public void What_is_paid_in_any_case_is_taken_out()
+    {
+        var program = new IntegerProgram([new("y1", 0, 1, true, 12), new("y2", 0, 1, true, 20), new("x", 0, 9, true, 5)], [new("all", [new(0, 4), new(1, 4)], 4, 4)]);
+        var (less, spared) = Unavoidable.Spared(program);
+        Assert.Equal(12, spared);
+        Assert.Equal([0.0, 8, 5], less.Unknowns.Select(u => u.Cost));
+    }
+
+    /// <summary>One solve for cost and rank gives the cost and the bound that the cost alone has.</summary>
+    [Fact]
+    public async Task Cost_and_bound_are_those_of_the_cost_alone()
+    {
+        for (int seed = 0; seed < 30; seed++)
+        {
+            var program = new BuyingProgram(RandomHouse.Of(seed, 5, 20, 12, seed % 3 != 0));
+            var alone = await Scip.Solve(program.Program, 60, default);
+            var both = await Ties.Solve(Scip, program.Program, program.Ranks, program.MostRank, program.CostAbout, 60, default);
+            Assert.Equal((ProgramStatus.Optimal, Math.Round(alone.Cost), Math.Round(alone.Cost)), (both.Status, Math.Round(both.Cost), both.Bound));
+        }
+    }
+
     private static IntegerProgram Program(int seed) => new BuyingProgram(RandomHouse.Of(seed, 3 + seed % 7, 8 + seed % 33, 8 + seed % 16, seed % 4 != 0)).Program;
 
     private static double[] Highs(IReadOnlyList<IntegerProgram> programs)
