@@ -28,7 +28,11 @@ public sealed class OwnCatalogue
     /// <summary>Reads what is kept.</summary>
     public async Task Load()
     {
-        try { _desk.Use(await Kept()); }
+        try
+        {
+            // An empty one changes nothing, and the page need not be drawn again for it.
+            if (await Kept() is { Tests.Count: > 0 } kept) _desk.Use(kept);
+        }
         catch (JSException) { Failed = true; }
     }
 
