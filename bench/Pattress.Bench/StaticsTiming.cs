@@ -15,7 +15,8 @@ internal static class StaticsTiming
         double newton = Print("contact solve", 16 * 20, () => { double s = 0; for (int i = 0; i < 20; i++) s += contact.Newton(); return s; }, 1);
         long before = GC.GetAllocatedBytesForCurrentThread();
         contact.Newton();
-        Console.WriteLine(FormattableString.Invariant($"{GC.GetAllocatedBytesForCurrentThread() - before} bytes in 16 solves; {contact.Evaluations():F1} evaluations a solve"));
+        long used = GC.GetAllocatedBytesForCurrentThread() - before;
+        Console.WriteLine(FormattableString.Invariant($"{used} bytes in 16 solves; {contact.Evaluations():F1} evaluations a solve"));
         Print("BFGS, cold, to the promised residual", 16, contact.Bfgs, newton);
         Print("BFGS, from the glued plate, to 1e-8", 16, contact.Bfgs_from_the_glued_plate, newton);
         Console.WriteLine($"BFGS cold gave up on {contact.GivenUp} of its solves");

@@ -101,4 +101,31 @@ public class BracketDocumentTests
         var answer = BracketDocument.Answer($$"""{{{Outline}},"fixings":[{"x_mm":0,"y_mm":120}],"load":{"n_n":5,"my_nmm":5000} }""");
         Assert.Contains(answer.Value!.Cautions, c => c.Code == "fixing_outside_outline");
     }
+
+    /// <summary>Each number of the answer is a member of the document: by statics 100 N down on two fixings alike is 50 N down on each, the gap field gives the tension back.</summary>
+    [Fact]
+    public void Each_number_stands_in_the_document()
+    {
+        using var json = JsonDocument.Parse(BracketDocument.Json(BracketDocument.Answer($$"""{{{Outline}},"fixings":[{"x_mm":-20,"y_mm":80,"stiffness_range_n_per_mm":[400,800]},{"x_mm":20,"y_mm":80,"stiffness_n_per_mm":800}],{{Load}}}""").Value!));
+        var root = json.RootElement;
+        var (first, second, gap) = (root.GetProperty("fixings")[0], root.GetProperty("fixings")[1], root.GetProperty("gap"));
+        Assert.Equal(50, Math.Abs(first.GetProperty("shear_y_n").GetDouble()), 1e-9);
+        Assert.Equal(0, first.GetProperty("shear_x_n").GetDouble(), 1e-9);
+        double at(double x, double y) => gap.GetProperty("at_origin_mm").GetDouble() + gap.GetProperty("per_mm_x").GetDouble() * x + gap.GetProperty("per_mm_y").GetDouble() * y;
+        Assert.Equal(800 * at(20, 80), second.GetProperty("tension_n").GetDouble(), 1e-6);
+        Assert.True(first.GetProperty("tension_worst_n").GetDouble() >= first.GetProperty("tension_n").GetDouble() - 1e-9);
+        Assert.True(root.GetProperty("pressure_worst_mpa").GetDouble() >= root.GetProperty("pressure_max_mpa").GetDouble() - 1e-12);
+    }
+
+    /// <summary>Sides of an outline that cross, a hole outside it and holes one over the other are said where they stand, the sides counted from 1.</summary>
+    [Fact]
+    public void Rings_that_cannot_be_are_said_where_they_stand()
+    {
+        var crossed = BracketDocument.Answer($$"""{"outline_mm":[[0,0],[10,10],[10,0],[0,6]],{{Fixings}},{{Load}}}""").Problems;
+        Assert.Contains(crossed, p => p is { Code: "outline_crosses_itself", Value: "sides 1 and 3" });
+        var outside = BracketDocument.Answer($$"""{{{Outline}},"holes_mm":[[[40,10],[50,10],[50,20]]],{{Fixings}},{{Load}}}""").Problems;
+        Assert.Contains(outside, p => p.Code == "hole_outside_outline");
+        var over = BracketDocument.Answer($$"""{{{Outline}},"holes_mm":[[[-10,10],[10,10],[0,30]],[[-5,12],[12,12],[0,40]]],{{Fixings}},{{Load}}}""").Problems;
+        Assert.Contains(over, p => p.Code == "holes_overlap");
+    }
 }
