@@ -12,7 +12,7 @@ internal static class SmallPicture
     public static byte[] Of(byte[] png)
     {
         var (wide, high, pixels) = Read(png);
-        int[] palette = [.. pixels.CountBy(p => p).OrderByDescending(p => p.Value).ThenBy(p => p.Key).Take(Colours).Select(p => p.Key)];
+        int[] palette = Chosen(pixels);
         var nearest = new Dictionary<int, byte>();
         byte Index(int pixel)
         {
@@ -26,6 +26,22 @@ internal static class SmallPicture
             for (int x = 0; x < wide; x++)
                 rows[(y * (stride + 1)) + 1 + (x / 2)] |= (byte)(Index(pixels[(y * wide) + x]) << (x % 2 == 0 ? 4 : 0));
         return Write(wide, high, palette, rows);
+    }
+
+    /// <summary>The commonest colour, then each time the one whose pixels would be furthest off: so a rare accent is kept.</summary>
+    private static int[] Chosen(int[] pixels)
+    {
+        var counts = pixels.CountBy(p => p).OrderByDescending(p => p.Value).ThenBy(p => p.Key).Take(2000).ToList();
+        var chosen = new List<int> { counts[0].Key };
+        long[] off = [.. counts.Select(c => (long)Apart(c.Key, chosen[0]))];
+        while (chosen.Count < Colours && chosen.Count < counts.Count)
+        {
+            int next = Enumerable.Range(0, counts.Count).MaxBy(i => off[i] * counts[i].Value);
+            chosen.Add(counts[next].Key);
+            for (int i = 0; i < off.Length; i++) off[i] = Math.Min(off[i], Apart(counts[i].Key, counts[next].Key));
+        }
+
+        return [.. chosen];
     }
 
     private static int Apart(int a, int b)
