@@ -46,6 +46,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
     {
         await using var visit = await Visit.To(chromium, app, "/", 360);
         await visit.Installed();
+        await visit.AllKept();
         await visit.Context.SetOfflineAsync(true);
         // Each page once by its link; those that fetch more than the app started with, and an unknown one, are also started from nothing.
         foreach (var (name, path) in Views.All)

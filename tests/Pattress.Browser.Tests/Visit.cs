@@ -48,6 +48,17 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>The worker keeps the app: from now on no server is needed.</summary>
     public Task Installed() => Page.WaitForFunctionAsync("navigator.serviceWorker.controller !== null");
 
+    /// <summary>What is fetched late, solver, papers and letters, is on the device too.</summary>
+    public Task AllKept() => Page.WaitForFunctionAsync("""
+        async () => {
+          const text = await (await fetch('service-worker-assets.js')).text();
+          const late = JSON.parse(text.slice(text.indexOf('{'), text.lastIndexOf('}') + 1)).assets.map(a => a.url)
+            .filter(u => /(^|\/)(later|highs|fonts)\/|PdfSharp|Pattress\.Pdf|\.ttf$/i.test(u) && /\.(m?js|wasm|json|ttf|woff2?)$/.test(u));
+          const kept = (await Promise.all((await caches.keys()).map(async n => (await (await caches.open(n)).keys()).map(r => r.url)))).flat();
+          return late.length > 3 && late.every(u => kept.includes(new URL(u, document.baseURI).href));
+        }
+        """);
+
     /// <summary>Goes to another view without starting anew, as a link does.</summary>
     public async Task Turn(string path)
     {
