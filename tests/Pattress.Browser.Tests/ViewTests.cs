@@ -115,6 +115,7 @@ public class ViewTests(Chromium chromium, PublishedApp app)
         Assert.Empty(visit.Errors);
     }
 
+    /// <summary>WCAG 2.2, 2.5.5: 44 px, but for words in a sentence.</summary>
     [Fact]
     public async Task Targets_are_44_px()
     {
@@ -124,7 +125,7 @@ public class ViewTests(Chromium chromium, PublishedApp app)
         {
             await visit.Turn(path);
             var small = await visit.Page.EvaluateAsync<string[]>(
-                "[...document.querySelectorAll('button, .button, select, summary, nav a')].filter(e => e.offsetParent).map(e => [e.textContent.trim(), e.getBoundingClientRect()]).filter(([, r]) => r.height < 43.9 || r.width < 43.9).map(([t, r]) => `${t} ${r.width} x ${r.height}`)");
+                "[...document.querySelectorAll('button, .button, select, summary, nav a')].filter(e => e.offsetParent && !e.matches('.term')).map(e => [e.textContent.trim(), e.getBoundingClientRect()]).filter(([, r]) => r.height < 43.9 || r.width < 43.9).map(([t, r]) => `${t} ${r.width} x ${r.height}`)");
             wrong.AddRange(small.Select(t => $"{name}: {t}"));
         }
 
