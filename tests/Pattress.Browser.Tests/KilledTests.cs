@@ -72,6 +72,8 @@ public class KilledTests(Chromium chromium, PublishedApp app)
         await page.WaitForSelectorAsync("main input[type=text]");
         await page.EvaluateAsync("begun => { window.begun = begun; }", begun);
         await page.EvaluateAsync(Typing);
+        // The moment is counted from the first title that shows as saved, so that each kill has something to lose.
+        await page.WaitForFunctionAsync("() => window.acknowledged > window.begun");
         await page.WaitForTimeoutAsync(afterMs);
         int acknowledged = await page.EvaluateAsync<int>("() => window.acknowledged");
         var crashed = new TaskCompletionSource();
