@@ -25,12 +25,15 @@ internal static class OnBoard
     }
 
     private static BoardInput Input(Asked a, Trace? trace) => new(
-        a.Spot.Face.Mean, Bearing(a), Shank(a.Size, trace), Factors.Value("board_span_mm", "a", "mm", trace), a.Duration, a.Damp, Group: a.Group, Spacing: a.SpacingMm, Support: a.Spot.Behind switch
+        a.Spot.Face.Mean, Bearing(a), Shank(a.Size, trace), Factors.Value("board_span_mm", "a", "mm", trace), a.Duration, a.Damp, Boards(a.Spot), Group: a.Group, Spacing: a.SpacingMm, Support: a.Spot.Behind switch
         {
             Behind.BoardDabGap => BoardSupport.Dabs,
             Behind.BoardFoam => BoardSupport.Foam,
             _ => BoardSupport.Screws,
         }, Set: a.Set);
+
+    /// <summary>Boards one behind the other: not glued, each bends for itself.</summary>
+    private static int Boards(Spot spot) => Math.Max(1, spot.Layers.Count(l => l.Material == "board"));
 
     private static double Bearing(Asked a) =>
         a.Size.Kind.HoldsBy == HoldsBy.Friction ? 0 : BoardInput.BarAsDisc(a.Size.BearsLongMm, a.Size.BearsWideMm);
