@@ -60,7 +60,10 @@ public class SameAnswerTests(ServerFixture server) : IClassFixture<ServerFixture
     [Fact]
     public async Task A_body_beyond_the_bound_is_refused()
     {
-        using var answer = await server.Client.PostAsync("/api/plan", ApiTests.Body(new string(' ', 4_000_001)));
+        // The server refuses by the length that the head names and closes: who sends on without asking may find the pipe broken before the answer.
+        using var request = new HttpRequestMessage(HttpMethod.Post, server.Client.BaseAddress + "api/plan") { Content = ApiTests.Body(new string(' ', 4_000_001)) };
+        request.Headers.ExpectContinue = true;
+        using var answer = await server.Client.SendAsync(request);
         await ApiTests.IsProblem(answer, 413, "too_large");
     }
 
