@@ -43,6 +43,9 @@ public static class Bearers
     /// <summary>What is held nowhere else is held at this distance, mm: in masonry and lintels (assumed).</summary>
     private const double StepMm = 400;
 
+    /// <summary>From a screw to the edge of the timber, mm: 3 d of a 5 mm screw (EN 1995-1-1 Table 8.2, the edge without load).</summary>
+    private const double EdgeMm = 15;
+
     private const double Likely = 0.5;
 
     /// <summary>The bearer under these brackets, or null where there is nothing to hold it.</summary>
@@ -50,6 +53,7 @@ public static class Bearers
     {
         double first = brackets.Min(b => b.At.X), last = brackets.Max(b => b.At.X), y = brackets[0].At.Y;
         var places = Places(rule, wall, first, last, y);
+        if (brackets.Any(b => !OnIt(rule, b, y))) return null;
         if (places.Count < 2 || places[0] > first + HangOutMm || places[^1] < last - HangOutMm) return null;
         if (Carried(brackets, places) is not { } carried) return null;
         var held = places.Select((x, i) => Held(rule, x, y, carried[i], wall, ask, catalogue)).ToList();
@@ -63,6 +67,10 @@ public static class Bearers
         return new(rule, from, to, y, held, allHung ? hung[0].Picked!.Size.Id : null, allHung ? hung.Max(h => h.Picked!.Hold!.Utilisation) : double.PositiveInfinity,
             bent, held.Min(h => h.Sure), minutes, decimal.Round(price, 2, MidpointRounding.AwayFromZero));
     }
+
+    /// <summary>Every screw of the bracket finds the bearer, clear of its edges: not so where brackets hang at two heights, or a plate is taller than the timber is wide.</summary>
+    internal static bool OnIt(BearerRule rule, BracketActions bracket, double y) =>
+        bracket.Plate.Holes.All(h => Math.Abs(bracket.At.Y + h.Y - y) <= rule.WidthMm / 2 - EdgeMm);
 
     /// <summary>Supports under the bearer, and where it crosses masonry or a lintel every so often.</summary>
     private static List<double> Places(BearerRule rule, WallView wall, double first, double last, double y)

@@ -39,6 +39,24 @@ public class BearerTests
     [Fact]
     public void Bending_both_ways_adds_up() => Assert.Equal((20000 / (95 * 32 * 32 / 6.0) + 30000 / (32 * 95 * 95 / 6.0)) / 8, new BearerForces([], 20000, 30000).Bent(32, 95, 8), 12);
 
+    /// <summary>
+    /// By hand: a batten 95 mm wide takes screws up to 95 / 2 - 15 = 32.5 mm from its middle, a board of 150 mm up to 60 mm (EN 1995-1-1 Table 8.2: 3 d of a
+    /// 5 mm screw from an edge without load). A taller plate, or a bracket at another height, is not on it.
+    /// </summary>
+    [Theory]
+    [InlineData("batten", 0, 30, true)]
+    [InlineData("batten", 0, 40, false)]
+    [InlineData("pattress", 0, 40, true)]
+    [InlineData("pattress", 0, 65, false)]
+    [InlineData("batten", 25, 10, false)]
+    [InlineData("pattress", 200, 0, false)]
+    public void Every_screw_has_to_find_the_bearer(string kind, double higher, double hole, bool finds)
+    {
+        var rule = BearerRule.All.Single(r => r.Kind == kind);
+        var bracket = new BracketActions(0, new(500, 1500 + higher), new([], [new(0, hole), new(0, -hole)], 2, 50, false), []);
+        Assert.Equal(finds, Pattress.Planning.Bearers.Bearers.OnIt(rule, bracket, 1500));
+    }
+
     [Fact]
     public void What_one_support_holds_is_no_bearer() => Assert.Null(BearerBeam.Of([600], [new BearerLoad(600, Pull(1))]));
 
