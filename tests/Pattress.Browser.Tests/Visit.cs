@@ -49,7 +49,19 @@ public sealed class Visit : IAsyncDisposable
     public Task Installed() => Page.WaitForFunctionAsync("navigator.serviceWorker.controller !== null");
 
     /// <summary>What is fetched late, solver, papers and letters, is on the device too.</summary>
-    public Task AllKept() => Page.WaitForFunctionAsync("""
+    public async Task AllKept()
+    {
+        // Asked here again and again: a promise that the page waits for counts as true before it is kept.
+        for (int i = 0; i < 300; i++)
+        {
+            if (await Page.EvaluateAsync<bool>(LateIsKept)) return;
+            await Page.WaitForTimeoutAsync(200);
+        }
+
+        Assert.Fail("solver and papers were not kept within a minute");
+    }
+
+    private const string LateIsKept = """
         async () => {
           const text = await (await fetch('service-worker-assets.js')).text();
           const late = JSON.parse(text.slice(text.indexOf('{'), text.lastIndexOf('}') + 1)).assets.map(a => a.url)
@@ -57,7 +69,7 @@ public sealed class Visit : IAsyncDisposable
           const kept = (await Promise.all((await caches.keys()).map(async n => (await (await caches.open(n)).keys()).map(r => r.url)))).flat();
           return late.length > 3 && late.every(u => kept.includes(new URL(u, document.baseURI).href));
         }
-        """);
+        """;
 
     /// <summary>Goes to another view without starting anew, as a link does.</summary>
     public async Task Turn(string path)
@@ -95,7 +107,7 @@ public sealed class Visit : IAsyncDisposable
         Page.PageError += (_, error) => _errors.Add(error);
         Page.Console += (_, message) =>
         {
-            if (message.Type == "error") _errors.Add(message.Text);
+            if (message.Type == "error") _errors.Add($"{new Uri(Page.Url).AbsolutePath}: {message.Text} {message.Location}");
         };
     }
 }
