@@ -34,7 +34,7 @@ internal static class RuleSheet
     {
         sheet.Paragraph($"{Shows.ThreeFigures(root.GetProperty("value").GetDouble())} {Word(root, "unit")}  [{Word(root, "clause")}]");
         foreach (var step in working.EnumerateArray())
-            sheet.Item("-", $"{Word(step, "symbol")} = {Word(step, "formula")} = {Word(step, "numbers")} = {Shows.ThreeFigures(step.GetProperty("value").GetDouble())} {Word(step, "unit")}  [{Word(step, "clause")}]");
+            sheet.Item("-", $"{Word(step, "symbol")} = {Word(step, "formula")} = {Figures.Short(Word(step, "numbers"))} = {Shows.ThreeFigures(step.GetProperty("value").GetDouble())} {Word(step, "unit")}  [{Word(step, "clause")}]");
     }
 
     private static void Write(Sheet sheet, JsonElement rule)

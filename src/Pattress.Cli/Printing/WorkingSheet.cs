@@ -31,8 +31,8 @@ internal sealed class WorkingSheet(Sheet sheet, Say say)
     public static void Write(Sheet sheet, Step step, int indent)
     {
         string value = Shows.ThreeFigures(step.Value) + (step.Unit.Length > 0 ? " " + step.Unit : "");
-        string numbers = step.Numbers.Length > 0 && step.Numbers != step.Formula ? $" = {step.Numbers}" : "";
-        if (step.Symbol == Step.Case) sheet.Item("-", $"{step.Formula}: {step.Numbers}: {(step.Value != 0 ? "yes" : "no")}  [{step.Clause}]", indent);
+        string numbers = step.Numbers.Length > 0 && step.Numbers != step.Formula ? $" = {Figures.Short(step.Numbers)}" : "";
+        if (step.Symbol == Step.Case) sheet.Item("-", $"{step.Formula}: {Figures.Short(step.Numbers)}: {(step.Value != 0 ? "yes" : "no")}  [{step.Clause}]", indent);
         else sheet.Item("-", $"{step.Symbol} = {step.Formula}{numbers} = {value}  [{step.Clause}]", indent);
     }
 }
