@@ -33,8 +33,9 @@ internal static class RuleSheet
     private static void Write(Sheet sheet, JsonElement root, JsonElement working)
     {
         sheet.Paragraph($"{Shows.ThreeFigures(root.GetProperty("value").GetDouble())} {Word(root, "unit")}  [{Word(root, "clause")}]");
+        int number = 0;
         foreach (var step in working.EnumerateArray())
-            sheet.Item("-", $"{Word(step, "symbol")} = {Word(step, "formula")} = {Figures.Short(Word(step, "numbers"))} = {Shows.ThreeFigures(step.GetProperty("value").GetDouble())} {Word(step, "unit")}  [{Word(step, "clause")}]");
+            sheet.Item($"{++number}.", StepLine.Of(Word(step, "symbol"), Word(step, "formula"), Word(step, "numbers"), step.GetProperty("value").GetDouble(), Word(step, "unit"), Word(step, "clause")));
     }
 
     private static void Write(Sheet sheet, JsonElement rule)

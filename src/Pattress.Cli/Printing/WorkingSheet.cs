@@ -18,7 +18,7 @@ internal sealed class WorkingSheet(Sheet sheet, Say say)
         foreach (var force in bracket.Forces) sheet.Item("-", Force(force), Indent);
         foreach (var other in bracket.Alternatives) sheet.Item("-", Alternative(other), Indent);
         foreach (var other in bracket.Rejected) sheet.Item("-", $"Not {say.Name(other.Fixing)}: {say.Sentence(other.Why)}", Indent);
-        foreach (var step in bracket.Working) Write(sheet, step, Indent);
+        for (int i = 0; i < bracket.Working.Count; i++) Write(sheet, i + 1, bracket.Working[i]);
     }
 
     private string Force(FixingForce force) =>
@@ -27,12 +27,6 @@ internal sealed class WorkingSheet(Sheet sheet, Say say)
     private string Alternative(AlternativeAnswer other) =>
         $"Would do: {say.Name(other.Fixing)}, used to {Shows.Percent(other.Utilisation)}, governed by {say.Name(other.Governs)}, {say.Money(other.PriceEach)} each.";
 
-    /// <summary>One step: symbol = formula, the numbers, the result with its clause.</summary>
-    public static void Write(Sheet sheet, Step step, int indent)
-    {
-        string value = Shows.ThreeFigures(step.Value) + (step.Unit.Length > 0 ? " " + step.Unit : "");
-        string numbers = step.Numbers.Length > 0 && step.Numbers != step.Formula ? $" = {Figures.Short(step.Numbers)}" : "";
-        if (step.Symbol == Step.Case) sheet.Item("-", $"{step.Formula}: {Figures.Short(step.Numbers)}: {(step.Value != 0 ? "yes" : "no")}  [{step.Clause}]", indent);
-        else sheet.Item("-", $"{step.Symbol} = {step.Formula}{numbers} = {value}  [{step.Clause}]", indent);
-    }
+    private static void Write(Sheet sheet, int number, Step step) =>
+        sheet.Item($"{number}.", StepLine.Of(step.Symbol, step.Formula, step.Numbers, step.Value, step.Unit, step.Clause), Indent);
 }

@@ -81,14 +81,11 @@ internal static class WorkingSheet
         [new(words.T("col.symbol"), 16), new(words.T("col.formula"), 46), new(words.T("col.result"), 18, true), new(words.T("col.clause"), 34)],
         [.. bracket.Working.Select(Row)]);
 
-    /// <summary>Five figures: enough to follow the step, not more than it is good for.</summary>
-    private static string Figures(double value) => value.ToString(Math.Abs(value) is >= 1e5 or (> 0 and < 1e-4) ? "0.####E+0" : Math.Abs(value) >= 1000 ? "0.#" : "G5", CultureInfo.InvariantCulture);
-
     private static string Set(string formula) => formula.Replace(" * ", " × ", StringComparison.Ordinal).Replace(" - ", " − ", StringComparison.Ordinal);
 
     private static IReadOnlyList<string> Row(Step step) =>
     [
-        step.Symbol, step.Inputs.Count > 0 ? $"{Set(step.Formula)}\n= {Set(step.NumbersAs(Figures))}" : Set(step.Formula),
+        step.Symbol, step.Inputs.Count > 0 ? $"{Set(step.Formula)}\n= {Set(step.NumbersAs(Shows.FiveFigures))}" : Set(step.Formula),
         $"{Shows.ThreeFigures(step.Value)} {step.Unit}".TrimEnd(), step.Clause,
     ];
 }

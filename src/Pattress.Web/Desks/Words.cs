@@ -12,4 +12,7 @@ public sealed class Words(Desk desk)
 
     /// <summary>A number of a calculation, as far as it is worth reading.</summary>
     public string Figure(double value) => double.IsFinite(value) ? Shows.ThreeFigures(value) : "";
+
+    /// <summary>Five figures, for the numbers put into a formula.</summary>
+    public string InWorking(double value) => Shows.FiveFigures(value);
 }

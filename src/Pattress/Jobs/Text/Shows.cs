@@ -79,6 +79,13 @@ public static class Shows
         return Number(Math.Round(number, decimals, MidpointRounding.AwayFromZero), "#,0.#########");
     }
 
+    /// <summary>Five figures, for the numbers of a working: enough to follow it to the three figures of its result.</summary>
+    public static string FiveFigures(double number)
+    {
+        double size = Math.Abs(number);
+        return number.ToString(size is >= 1e6 or (> 0 and < 1e-4) ? "0.####E+0" : size >= 1e4 ? "0" : "G5", CultureInfo.InvariantCulture);
+    }
+
     private static bool IsImperial(Settings settings) => settings.Units == "imperial";
 
     private static string Sign(string currency) => currency switch { "GBP" => "£", "EUR" => "€", "USD" => "$", _ => currency + " " };
