@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Pattress.Jobs;
 using Pattress.Jobs.Text;
+using Pattress.Quantities;
 using Pattress.Strength;
 using Pattress.Working;
 
@@ -43,6 +44,8 @@ public static class RuleQuestions
         json.WriteStartObject();
         json.WriteString("id", rule.Id);
         json.WriteString("title", rule.Title);
+        json.WriteString("document", rule.Document);
+        json.WriteString("edition", rule.Edition);
         json.WriteString("clause", rule.Clause);
         json.WriteString("unit", rule.Unit);
         json.WriteStartArray("inputs");
@@ -56,8 +59,24 @@ public static class RuleQuestions
         json.WriteStartObject();
         json.WriteString("symbol", input.Symbol);
         json.WriteString("allowed", input.Allowed);
+        if (input.Words.Count > 0) WriteWords(json, input.Words);
+        else WriteRange(json, input);
         if (input.Default is { } value) json.WriteNumber("default", value);
         json.WriteEndObject();
+    }
+
+    private static void WriteWords(Utf8JsonWriter json, IReadOnlyList<string> words)
+    {
+        json.WriteStartArray("words");
+        foreach (string word in words) json.WriteStringValue(word);
+        json.WriteEndArray();
+    }
+
+    private static void WriteRange(Utf8JsonWriter json, Parameter input)
+    {
+        json.WriteNumber("from", input.Min);
+        json.WriteNumber("to", input.Max);
+        json.WriteString("unit", QuantityText.OwnUnit(input.Dimension));
     }
 
     private static void WriteAnswer(Utf8JsonWriter json, RuleAnswer answer, Trace trace)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Pattress.Jobs.Text;
 using Spectre.Console;
@@ -42,8 +43,14 @@ internal static class RuleSheet
     {
         sheet.Paragraph(Word(rule, "id"), style: new Style(decoration: Decoration.Bold));
         sheet.Paragraph($"{Word(rule, "title")}  [{Word(rule, "clause")}]", 2);
-        sheet.Paragraph(string.Join(" ", rule.GetProperty("inputs").EnumerateArray().Select(i => Word(i, "symbol"))), 2);
+        sheet.Paragraph(string.Join("; ", rule.GetProperty("inputs").EnumerateArray().Select(Input)), 2);
     }
+
+    private static string Input(JsonElement input) => input.TryGetProperty("words", out var words)
+        ? $"{Word(input, "symbol")} {string.Join("|", words.EnumerateArray())}"
+        : $"{Word(input, "symbol")} {Bound(input, "from")} to {Bound(input, "to")} {Word(input, "unit")}".TrimEnd();
+
+    private static string Bound(JsonElement input, string field) => input.GetProperty(field).GetDouble().ToString("G6", CultureInfo.InvariantCulture);
 
     private static string Word(JsonElement of, string field) => of.GetProperty(field).GetString()!;
 }

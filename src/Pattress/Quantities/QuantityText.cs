@@ -48,6 +48,9 @@ public static class QuantityText
         return "a number, or text with a unit: " + string.Join(", ", names);
     }
 
+    /// <summary>The unit that the dimension's name carries, e.g. <c>mm</c>; empty for a pure number.</summary>
+    public static string OwnUnit(Dimension dimension) => Units.Of(dimension) is [var own, ..] ? own.Text : "";
+
     /// <summary>The problem to report for a text that was refused.</summary>
     public static Problem Refusal(string code, string path, string text, Dimension dimension) =>
         new(code, path, text.Length > 80 ? text[..80] : text, Allowed(dimension));

@@ -54,6 +54,20 @@ public class RuleTests
         Assert.Equal(0, (await Ran.Pattress("rule", "en1995_1_1.8_7_2.withdrawal", "d=6 mm", "l_ef=60 mm", "rho_k=350", "--json")).Exit);
     }
 
+    /// <summary>EN 1995-1-1:2004+A1:2008 8.7.2(4): screws of 6 to 12 mm, d_1/d of 0.6 to 0.75.</summary>
+    [Theory]
+    [InlineData("d", 6, 12, "mm")]
+    [InlineData("d1_d", 0.6, 0.75, "")]
+    public async Task The_list_names_document_edition_and_range(string symbol, double from, double to, string unit)
+    {
+        using var list = JsonDocument.Parse((await Ran.Pattress("rules", "en1995_1_1.8_7_2.withdrawal", "--json")).Out);
+        var rule = list.RootElement.GetProperty("rules").EnumerateArray().Single(r => r.GetProperty("id").GetString() == "en1995_1_1.8_7_2.withdrawal");
+        Assert.Equal(("EN 1995-1-1", "2004+A1:2008"), (rule.GetProperty("document").GetString(), rule.GetProperty("edition").GetString()));
+        var input = rule.GetProperty("inputs").EnumerateArray().Single(i => i.GetProperty("symbol").GetString() == symbol);
+        Assert.Equal((from, to, unit), (input.GetProperty("from").GetDouble(), input.GetProperty("to").GetDouble(), input.GetProperty("unit").GetString()));
+        Assert.Contains($"{symbol} {from} to {to} {unit}".TrimEnd(), (await Ran.Pattress("rules", "en1995_1_1.8_7_2.withdrawal")).Out);
+    }
+
     private static async Task<int> Count(params string[] words)
     {
         using var list = JsonDocument.Parse((await Ran.Pattress(["rules", .. words, "--json"])).Out);
