@@ -27,23 +27,58 @@ public static class BeamEnvelope
     /// <summary>The envelope; null when the beam can move freely.</summary>
     public static EnvelopeAnswer? Of(Beam beam, BeamLoads standing, MovingLoads moving)
     {
-        if (InfluenceLine.OfReactions(beam) is not { } lines || BeamSolver.Solve(beam, standing, null) is not { } rest) return null;
-        var ranges = lines.Select((line, i) => Shifted(Range(line, moving), rest.Reactions[i])).ToList();
-        double size = ranges.Max(r => Math.Max(Math.Abs(r.Max.Value), Math.Abs(r.Min.Value)));
-        bool lifts = ranges.Where((r, i) => beam.Supports[i].OneSided && r.Min.Value < -Slack * size).Any();
-        return lifts ? Stepped(beam, standing, moving, lines) : new EnvelopeAnswer(ranges, true);
+        if (BeamModel.Of(beam, []) is not { } model) return null;
+        var lines = InfluenceLine.OfReactions(model);
+        var ranges = Ranges(lines, moving, Standing(model, lines, standing));
+        return Lifts(beam, ranges) ? Stepped(beam, standing, moving, lines) : new EnvelopeAnswer(ranges, true);
     }
+
+    private static bool Lifts(Beam beam, ReactionRange[] ranges)
+    {
+        double size = 0;
+        foreach (var r in ranges) size = Math.Max(size, Math.Max(Math.Abs(r.Max.Value), Math.Abs(r.Min.Value)));
+        for (int i = 0; i < ranges.Length; i++)
+            if (beam.Supports[i].OneSided && ranges[i].Min.Value < -Slack * size) return true;
+        return false;
+    }
+
+    /// <summary>Reactions under the standing loads, from the influence lines; of settlements, from the model.</summary>
+    private static double[] Standing(BeamModel model, InfluenceLine[] lines, BeamLoads standing)
+    {
+        double[] rest = Settled(model);
+        for (int i = 0; i < rest.Length; i++)
+        {
+            foreach (var u in standing.Uniform) rest[i] += u.PerLength * (lines[i].Integral(u.To) - lines[i].Integral(u.From));
+            foreach (var p in standing.Points) rest[i] += p.Force * lines[i].At(p.At);
+        }
+        return rest;
+    }
+
+    private static double[] Settled(BeamModel model)
+    {
+        if (model.Beam.Supports.All(s => s.Settlement == 0)) return new double[model.Beam.Supports.Count];
+        var action = model.NoAction();
+        for (int s = 0; s < action.Settlement.Length; s++) action.Settlement[s] = model.Beam.Supports[s].Settlement;
+        return [.. new BeamAnswer(model, model.Solve(action), action).Reactions];
+    }
+
+    private static ReactionRange[] Ranges(InfluenceLine[] lines, MovingLoads moving, double[] rest)
+    {
+        var ranges = new ReactionRange[lines.Length];
+        var sweep = moving.Second is null ? new PatchSweep(lines[0].Cuts, moving.First.Length) : null;
+        for (int i = 0; i < lines.Length; i++)
+            ranges[i] = Shifted(sweep is null ? Range(lines[i], moving) : Range(sweep.Envelope(lines[i], moving.First.PerLength)), rest[i]);
+        return ranges;
+    }
+
+    private static ReactionRange Range((Extreme Max, Extreme Min) range) => new(range.Max, range.Min);
 
     private static ReactionRange Shifted(ReactionRange r, double by) =>
         new(r.Max with { Value = r.Max.Value + by }, r.Min with { Value = r.Min.Value + by });
 
     internal static ReactionRange Range(InfluenceLine line, MovingLoads moving)
     {
-        if (moving.Second is not { } second)
-        {
-            var (max, min) = MovingPatch.Envelope(line, moving.First);
-            return new(max, min);
-        }
+        if (moving.Second is not { } second) return Range(MovingPatch.Envelope(line, moving.First));
         var one = TwoPatches.Envelope(line, moving.First, second);
         var two = TwoPatches.Envelope(line, second, moving.First);
         var most = one.Max.Value >= two.Max.Value ? new Extreme(one.Max.Value, one.Max.First) : new(two.Max.Value, two.Max.Second);

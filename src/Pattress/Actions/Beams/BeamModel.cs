@@ -53,16 +53,65 @@ internal sealed class BeamModel
     /// <summary>No load at all, to be filled in.</summary>
     internal BeamAction NoAction() => new(new double[Mesh.Nodes], new double[Mesh.Pieces], new double[Beam.Supports.Count], new double[Mesh.Nodes]);
 
+    /// <summary>
+    /// The shapes when each support in turn settles by one (rigid) or is loaded by its own stiffness (elastic), without any load: a cubic in each
+    /// piece. By the reciprocal theorem they are the influence lines of the reactions.
+    /// </summary>
+    internal Cubic[][] ReactionShapes()
+    {
+        int n = Beam.Supports.Count;
+        var b = new double[_system.Size * n];
+        for (int s = 0; s < n; s++)
+            b[(4 * Mesh.Node(Beam.Supports[s].At) + 1) * n + s] = Beam.Supports[s] is { Rigid: false, Stiffness: var k } ? -k : 1 / Deflection;
+        return Shapes(b, n);
+    }
+
+    /// <summary>The shapes when the beam is kinked by one at each node in turn: the influence lines of the moments there. At hinges and free ends they are nothing.</summary>
+    internal Cubic[][] MomentShapes()
+    {
+        int n = Mesh.Nodes;
+        var b = new double[_system.Size * n];
+        if (SupportAt(0) is { Clamped: true }) b[0] = -1 / Slope;
+        for (int node = 1; node < n; node++)
+            if (!Mesh.Hinged[node]) b[(4 * node - 1) * n + node] = -1 / Slope;
+        return Shapes(b, n);
+    }
+
+    private Cubic[][] Shapes(double[] b, int n)
+    {
+        _system.Solve(b, n);
+        var shapes = new Cubic[n][];
+        for (int side = 0; side < n; side++)
+        {
+            var pieces = new Cubic[Mesh.Pieces];
+            for (int i = 0; i < pieces.Length; i++) pieces[i] = BeamAnswer.Shape(State(b, i, n, side), Mesh.Ei[i]);
+            shapes[side] = pieces;
+        }
+        return shapes;
+    }
+
+    private BeamState State(double[] b, int node, int n, int side)
+    {
+        int at = 4 * node * n + side;
+        return new(b[at] * Deflection, b[at + n] * Slope, b[at + 2 * n] * Mesh.Length, b[at + 3 * n]);
+    }
+
+    // Scales of deflection and slope.
+    private double Deflection => Slope * Mesh.Length;
+
+    private double Slope => Mesh.Length * Mesh.Length / _ei;
+
     internal BeamState[] Solve(BeamAction a)
     {
-        double l = Mesh.Length, deflection = l * l * l / _ei, slope = l * l / _ei;
+        double deflection = Deflection, slope = Slope;
         var b = new double[_system.Size];
         b[0] = SupportAt(0) is { Clamped: true } ? a.Kink[0] / slope : 0;
         b[1] = Push(0, a, deflection);
         for (int i = 0; i < Mesh.Pieces; i++) Right(b, i, a, deflection, slope);
         _system.Solve(b);
-        return [.. Enumerable.Range(0, Mesh.Nodes).Select(i =>
-            new BeamState(b[4 * i] * deflection, b[4 * i + 1] * slope, b[4 * i + 2] * l, b[4 * i + 3]))];
+        var states = new BeamState[Mesh.Nodes];
+        for (int i = 0; i < states.Length; i++) states[i] = State(b, i, 1, 0);
+        return states;
     }
 
     private double ScaledLength(int piece) => Mesh.PieceLength(piece) / Mesh.Length;

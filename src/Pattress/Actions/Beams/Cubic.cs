@@ -36,6 +36,13 @@ internal readonly record struct Cubic(double C0, double C1, double C2, double C3
         return found;
     }
 
+    /// <summary>The least and most of the four Bernstein coefficients on [0, length], between which the curve stays.</summary>
+    internal (double Least, double Most) Hull(double length)
+    {
+        double b1 = C0 + C1 * length / 3, b2 = C0 + length * (2 * C1 + C2 * length) / 3, b3 = At(length);
+        return (Math.Min(Math.Min(C0, b1), Math.Min(b2, b3)), Math.Max(Math.Max(C0, b1), Math.Max(b2, b3)));
+    }
+
     /// <summary>True when all four Bernstein coefficients on the interval have one sign: then there is no root.</summary>
     private bool OneSign(double h)
     {

@@ -22,23 +22,46 @@ public sealed class InfluenceLine
     internal ReadOnlySpan<double> Cuts => _at;
 
     /// <summary>The lines of all reactions; null when the beam can move freely.</summary>
-    public static IReadOnlyList<InfluenceLine>? OfReactions(Beam beam) =>
-        BeamModel.Of(beam, []) is { } model ? [.. beam.Supports.Select((_, i) => OfReaction(model, i))] : null;
+    public static IReadOnlyList<InfluenceLine>? OfReactions(Beam beam) => BeamModel.Of(beam, []) is { } model ? OfReactions(model) : null;
+
+    internal static InfluenceLine[] OfReactions(BeamModel model) => Lines(model, model.ReactionShapes());
+
+    /// <summary>The lines of the moments at every node of the beam.</summary>
+    internal static InfluenceLine[] OfMoments(BeamModel model) => Lines(model, model.MomentShapes());
+
+    private static InfluenceLine[] Lines(BeamModel model, Cubic[][] shapes)
+    {
+        var lines = new InfluenceLine[shapes.Length];
+        for (int i = 0; i < lines.Length; i++) lines[i] = new(model.Mesh.At, shapes[i]);
+        return lines;
+    }
 
     /// <summary>The line of one reaction; null when the beam can move freely.</summary>
-    public static InfluenceLine? OfReaction(Beam beam, int support) =>
-        BeamModel.Of(beam, []) is { } model ? OfReaction(model, support) : null;
+    public static InfluenceLine? OfReaction(Beam beam, int support) => OfReactions(beam)?[support];
 
     /// <summary>
     /// The line of the bending moment at a place (sagging positive, mm): the shape when the beam is kinked there by one. Null
     /// when the beam can move freely.
     /// </summary>
-    public static InfluenceLine? OfMoment(Beam beam, double at)
+    public static InfluenceLine? OfMoment(Beam beam, double at) =>
+        BeamModel.Of(beam, []) is { } model ? OfMoment(OfMoments(model), at) : null;
+
+    /// <summary>
+    /// The same from the lines at the nodes: within a piece the moment is what the moments at its ends give, in proportion, and that of a simple
+    /// beam from end to end.
+    /// </summary>
+    internal static InfluenceLine OfMoment(InfluenceLine[] nodes, double at)
     {
-        if (BeamModel.Of(beam, [at]) is not { } model) return null;
-        var action = model.NoAction();
-        action.Kink[model.Mesh.Node(at)] = -1;
-        return Shape(model, action);
+        var cuts = nodes[0]._at;
+        int p = nodes[0].Piece(at);
+        double h = cuts[p + 1] - cuts[p], x = at - cuts[p], t = x / h;
+        if (x <= 0 || x >= h) return nodes[x <= 0 ? p : p + 1];
+        var pieces = new Cubic[cuts.Length];
+        for (int i = 0; i < cuts.Length - 1; i++)
+            pieces[i <= p ? i : i + 1] = new Cubic().Plus(1 - t, nodes[p]._pieces[i]).Plus(t, nodes[p + 1]._pieces[i]);
+        pieces[p + 1] = pieces[p].Shifted(x).Plus(1, new(x * (1 - t), -t, 0, 0));
+        pieces[p] = pieces[p].Plus(1, new(0, 1 - t, 0, 0));
+        return new([.. cuts[..(p + 1)], at, .. cuts[(p + 1)..]], pieces);
     }
 
     /// <summary>The value for a unit load at a place.</summary>
@@ -68,18 +91,9 @@ public sealed class InfluenceLine
         return Math.Clamp(i >= 0 ? i : ~i - 1, 0, _pieces.Length - 1);
     }
 
-    private static InfluenceLine OfReaction(BeamModel model, int support)
-    {
-        var held = model.Beam.Supports[support];
-        var action = model.NoAction();
-        if (held.Rigid) action.Settlement[support] = 1;
-        else action.Force[model.Mesh.Node(held.At)] = held.Stiffness;
-        return Shape(model, action);
-    }
+    /// <summary>The value's integral within a piece.</summary>
+    internal double Integral(int piece, double place) => _integrals[piece] + _pieces[piece].Integral(place - _at[piece]);
 
-    private static InfluenceLine Shape(BeamModel model, BeamAction action)
-    {
-        var states = model.Solve(action);
-        return new InfluenceLine(model.Mesh.At, [.. model.Mesh.Ei.Select((ei, i) => BeamAnswer.Shape(states[i], ei))]);
-    }
+    /// <summary>A piece as a cubic whose origin is at a place.</summary>
+    internal Cubic From(int piece, double place) => _pieces[piece].Shifted(place - _at[piece]);
 }

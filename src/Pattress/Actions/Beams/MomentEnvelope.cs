@@ -15,23 +15,18 @@ public static class MomentEnvelope
     /// <summary>The envelope where effects add up; null when the beam can move freely. Where supports lift it is stepped, with the reactions.</summary>
     public static MomentRange? Of(Beam beam, BeamLoads standing, MovingLoads moving)
     {
-        if (BeamSolver.Solve(beam, standing, null) is not { } rest) return null;
+        if (BeamSolver.Solve(beam, standing, null) is not { } rest || BeamModel.Of(beam, []) is not { } model) return null;
+        var nodes = InfluenceLine.OfMoments(model);
+        (double Most, double Least) Value(double x) => Beside(rest, BeamEnvelope.Range(InfluenceLine.OfMoment(nodes, x), moving), x);
         double[] at = Places(beam, standing);
-        var seen = new (double Most, double Least)[at.Length];
-        for (int i = 0; i < at.Length; i++)
-        {
-            if (Value(beam, rest, moving, at[i]) is not { } v) return null;
-            seen[i] = v;
-        }
-        return new(Peak(at, i => seen[i].Most, x => Value(beam, rest, moving, x)!.Value.Most, 1), Peak(at, i => seen[i].Least, x => Value(beam, rest, moving, x)!.Value.Least, -1));
+        var seen = Array.ConvertAll(at, Value);
+        return new(Peak(at, i => seen[i].Most, x => Value(x).Most, 1), Peak(at, i => seen[i].Least, x => Value(x).Least, -1));
     }
 
-    private static (double Most, double Least)? Value(Beam beam, BeamAnswer rest, MovingLoads moving, double x)
+    private static (double Most, double Least) Beside(BeamAnswer rest, ReactionRange moving, double x)
     {
-        if (InfluenceLine.OfMoment(beam, x) is not { } line) return null;
-        var range = BeamEnvelope.Range(line, moving);
         double standing = rest.MomentAt(x);
-        return (standing + range.Max.Value, standing + range.Min.Value);
+        return (standing + moving.Max.Value, standing + moving.Min.Value);
     }
 
     private static double[] Places(Beam beam, BeamLoads standing)

@@ -8,19 +8,8 @@ public static class MovingPatch
 {
     /// <summary>Largest and least effect, and where the patch then starts.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The patch is longer than the beam; doors refuse this first.</exception>
-    public static (Extreme Max, Extreme Min) Envelope(InfluenceLine line, PatchLoad patch)
-    {
-        double last = line.Length - patch.Length;
-        ArgumentOutOfRangeException.ThrowIfNegative(last, nameof(patch));
-        Extreme max = new(double.NegativeInfinity, 0), min = new(double.PositiveInfinity, 0);
-        foreach (double a in Turns(line, 0, last, [(0, -1), (patch.Length, 1)]))
-        {
-            double effect = Effect(line, patch, a);
-            if (effect > max.Value) max = new(effect, a);
-            if (effect < min.Value) min = new(effect, a);
-        }
-        return (max, min);
-    }
+    public static (Extreme Max, Extreme Min) Envelope(InfluenceLine line, PatchLoad patch) =>
+        new PatchSweep(line.Cuts, patch.Length).Envelope(line, patch.PerLength);
 
     /// <summary>The effect with the patch starting at a place.</summary>
     public static double Effect(InfluenceLine line, PatchLoad patch, double start) =>

@@ -9,7 +9,7 @@ internal sealed class RailState(Beam beam, bool cups)
 {
     private readonly Beam _cups = cups ? beam with { Supports = [.. beam.Supports.Select(s => s with { OneSided = true })] } : beam;
 
-    private readonly InfluenceLine?[] _lines = new InfluenceLine?[beam.Supports.Count];
+    private IReadOnlyList<InfluenceLine>? _lines;
 
     private (IReadOnlyList<UniformLoad>? Loads, IReadOnlyList<double>? Reactions) _lifted;
 
@@ -21,13 +21,13 @@ internal sealed class RailState(Beam beam, bool cups)
         return _lifted.Reactions is { } lifted ? lifted[support] : Held(loads, support);
     }
 
-    private bool Lifts(IReadOnlyList<UniformLoad> loads) => Enumerable.Range(0, _lines.Length).Any(s => Held(loads, s) < 0);
+    private bool Lifts(IReadOnlyList<UniformLoad> loads) => Enumerable.Range(0, beam.Supports.Count).Any(s => Held(loads, s) < 0);
 
     private double Held(IReadOnlyList<UniformLoad> loads, int support) =>
         loads.Sum(load => load.PerLength * (Line(support).Integral(load.To) - Line(support).Integral(load.From)));
 
-    private InfluenceLine Line(int support) => _lines[support] ??= InfluenceLine.OfReaction(beam, support)
-        ?? throw new InvalidOperationException("a rail on two supports cannot move freely");
+    private InfluenceLine Line(int support) =>
+        (_lines ??= InfluenceLine.OfReactions(beam) ?? throw new InvalidOperationException("a rail on two supports cannot move freely"))[support];
 
     /// <summary>Reaction of one support with the patches where they are worst for it.</summary>
     public double Moving(IReadOnlyList<UniformLoad> standing, IReadOnlyList<PatchLoad> patches, int support)

@@ -1,5 +1,6 @@
 using Pattress.Working;
 using static System.Math;
+using static Pattress.Working.Powers;
 
 namespace Pattress.Strength.Standards.AWC_TR12_2015;
 
