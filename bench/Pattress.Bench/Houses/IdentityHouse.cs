@@ -18,9 +18,33 @@ internal static class IdentityHouse
         {
             var house = new ReadWall(new Random(seed + 600000 + i), Rows);
             var (belief, minutes) = way == "policy" ? Policy(house) : Fixed(house);
+            foreach (var exact in Exact(house, way, i, minutes)) yield return exact;
             bool right = WallChecks.WrongFixing(Choice(belief), house.Is) == 0;
             yield return new("identity", way, i, belief.BestFamily.Family == house.Is.Family, right, 0, 0, house.Done.Count, belief.BestFamily.Probability, minutes, 0);
         }
+    }
+
+    /// <summary>
+    /// What can be known at all: the best choice under the simulator's own law, on the same readings and, after the fixed routine,
+    /// on two more holes; stated: the chance that it suits.
+    /// </summary>
+    private static IEnumerable<SimulatorRow> Exact(ReadWall house, string way, int i, double minutes)
+    {
+        yield return Bound(house, "exact law, " + way, i, minutes);
+        if (way == "policy") yield break;
+        house = house.Copy();
+        house.Do("hole");
+        house.Do("hole");
+        yield return Bound(house, "exact law, fixed routine and two more holes", i, minutes + (2 * RateTable.Value("minutes_hole")) + (2 * RateTable.Value("minutes_filler_hidden")));
+    }
+
+    private static SimulatorRow Bound(ReadWall house, string what, int i, double minutes)
+    {
+        double[] p = ExactIdentity.Posterior(Rows, house.Evidence.Readings);
+        double Suits(BuildUp a) => p.Select((x, h) => WallChecks.WrongFixing(a, Rows[h]) == 0 ? x : 0).Sum();
+        var choice = Rows.MaxBy(Suits)!;
+        var family = Rows.Select((b, h) => (b.Family, P: p[h])).GroupBy(x => x.Family).MaxBy(g => g.Sum(x => x.P))!.Key;
+        return new("identity", what, i, family == house.Is.Family, WallChecks.WrongFixing(choice, house.Is) == 0, 0, 0, house.Done.Count, Suits(choice), minutes, 0);
     }
 
     private static (WallBelief, double) Policy(ReadWall house)

@@ -21,6 +21,16 @@ internal sealed class ReadWall
         Site = new(true, false, random.NextDouble() < 0.3);
     }
 
+    private ReadWall(ReadWall other)
+    {
+        (_random, _front, _room, _strength, _count, Is, Site) = (new Random(other._count + (int)(1000 * other._front)), other._front, other._room, other._strength, other._count, other.Is, other.Site);
+        _readings.AddRange(other._readings);
+        Done.AddRange(other.Done);
+    }
+
+    /// <summary>The same wall with what was read so far, to be read on without touching this one.</summary>
+    public ReadWall Copy() => new(this);
+
     public BuildUp Is { get; }
 
     public CheckSite Site { get; private set; }
@@ -36,7 +46,7 @@ internal sealed class ReadWall
         {
             case "tap": for (int k = 0; k < 5; k++) Add(new TapHeard(Id(), X(), 1500, Tap())); break;
             case "detector" or "outlet": Add(new WordReading(Id(), X(), 1500, check, Word(check, 1))); break;
-            case "magnet": Add(new MagnetDrawn(Id(), X(), 1500, 1000, Poisson(PerMetre()))); break;
+            case "magnet": Add(new MagnetDrawn(Id(), X(), 1500, 1000, Poisson(PerMetre(Is)))); break;
             case "hole": Hole(); break;
             case "hooked_wire": Bored(); Add(new HookedWire(Id(), X(), 1500, Misread() ? 5 + (60 * _random.NextDouble()) : _front + (0.8 * Gauss()))); break;
             default: Bored(); Add(new StiffWire(Id(), X(), 1500, Misread() ? 100 * _random.NextDouble() : Math.Max(0, _room + (3 * Gauss())))); break;
@@ -71,10 +81,10 @@ internal sealed class ReadWall
         Add(new HoleFelt(Id(), X(), 1500) { Met = met, Swarf = swarf, SolidAtMm = felt && (on || Is.HasBase) ? solid + (2 * Gauss()) : null });
     }
 
-    private double PerMetre()
+    public static double PerMetre(BuildUp b)
     {
         var r = WallRates.Default;
-        return Is.Family == "lath" ? r.MagnetPerMLath : Is.Support switch { "steel_stud" => r.MagnetPerMSteel, "timber_stud" or "batten" => r.MagnetPerMTimber, _ => r.MagnetPerMOther };
+        return b.Family == "lath" ? r.MagnetPerMLath : b.Support switch { "steel_stud" => r.MagnetPerMSteel, "timber_stud" or "batten" => r.MagnetPerMTimber, _ => r.MagnetPerMOther };
     }
 
     private int Poisson(double mean)

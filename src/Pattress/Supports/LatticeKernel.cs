@@ -173,7 +173,21 @@ internal sealed class LatticeKernel
     {
         double share = ExtraShare(bay), none = share > 0 ? 1 - _shape.ExtraPerBay : 1, place = weight * _shape.Presence, extra = weight * share;
         int at = _pad + start, low = at + _shape.ClearSteps, high = at + bay - _shape.ClearSteps + 1;
-        for (int i = 0; i < phase.Length; i++)
+        int i = 0, wide = Vector<double>.Count;
+        ref double p = ref MemoryMarshal.GetReference(phase), f = ref _places[at], h = ref _hits[at];
+        ref double lo = ref _sums[low], hi = ref _sums[high], from = ref _steps[low], to = ref _steps[high];
+        Vector<double> w = new(place), e = new(extra), s = new(share), k = new(none);
+        for (; i + wide <= phase.Length; i += wide)
+        {
+            nuint n = (nuint)i;
+            var now = Vector.LoadUnsafe(ref p, n);
+            (Vector.LoadUnsafe(ref h, n) + (w * now / Vector.LoadUnsafe(ref f, n))).StoreUnsafe(ref h, n);
+            var step = e * now / (k + (s * (Vector.LoadUnsafe(ref hi, n) - Vector.LoadUnsafe(ref lo, n))));
+            // The two stretches may overlap: the second is read after the first is written.
+            (Vector.LoadUnsafe(ref from, n) + step).StoreUnsafe(ref from, n);
+            (Vector.LoadUnsafe(ref to, n) - step).StoreUnsafe(ref to, n);
+        }
+        for (; i < phase.Length; i++)
         {
             _hits[at + i] += place * phase[i] / _places[at + i];
             double step = extra * phase[i] / (none + (share * (_sums[high + i] - _sums[low + i])));

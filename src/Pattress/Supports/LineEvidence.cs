@@ -7,6 +7,8 @@ internal sealed class LineEvidence
     private double[] _timber = [], _steel = [], _dab = [], _pair = [];
     private double[] _timberKept = [], _steelKept = [], _dabKept = [], _pairKept = [];
     private double _logNoneKept, _logDabKept, _logAlongKept;
+    private readonly List<MagnetSweep> _sweeps = [];
+    private IReadOnlyList<LineOpening> _openings = [];
     private int _length;
 
     public double Step { get; private set; } = 1;
@@ -32,25 +34,33 @@ internal sealed class LineEvidence
     /// <summary>Weights of two timbers nailed together, centred at each place.</summary>
     public ReadOnlySpan<double> Pair => _pair.AsSpan(0, _length);
 
-    public void Load(LineScan scan, LineRates rates, LinePriors priors, double step)
+    /// <param name="keep">Keeps the rows without sweeps, for <see cref="Try"/>.</param>
+    public void Load(LineScan scan, LineRates rates, LinePriors priors, double step, bool keep = false)
     {
-        Step = step;
+        (Step, _openings) = (step, scan.Openings);
         _length = (int)Math.Floor(scan.LengthMm / step) + 1;
         Vectors.Buffer(ref _timber, _length).AsSpan(0, _length).Fill(1);
         Vectors.Buffer(ref _steel, _length).AsSpan(0, _length).Fill(1);
         Vectors.Buffer(ref _dab, _length).AsSpan(0, _length).Fill(1);
         Vectors.Buffer(ref _pair, _length).AsSpan(0, _length).Fill(1);
         var readings = Distinct(scan.Readings);
+        _sweeps.Clear();
+        _sweeps.AddRange(readings.OfType<MagnetSweep>());
+        readings.RemoveAll(r => r is MagnetSweep);
         LogNone = readings.Sum(r => PointWeights.LogNone(r, rates));
         LogDab = readings.Sum(r => DabEvidence.LogRatio(r, rates));
         HintsAtDabs = readings.Any(DabEvidence.Hints);
         AddTaps(readings, rates, priors);
         AddPoints(readings, rates, priors);
-        Finish(scan, rates);
+        if (keep) Keep();
+        AddSweeps(_sweeps, rates, priors);
+        Finish(rates);
     }
 
-    /// <summary>Keeps the rows as they are, to try single readings on top of them.</summary>
-    public void Keep()
+    /// <summary>True where the line itself was swept already.</summary>
+    public bool Swept(double at) => _sweeps.Exists(s => Math.Abs(s.HeightMm) <= SweepJoin.SameLineMm && at >= Math.Min(s.FromMm, s.ToMm) && at <= Math.Max(s.FromMm, s.ToMm));
+
+    private void Keep()
     {
         (_logNoneKept, _logDabKept, _logAlongKept) = (LogNone, LogDab, LogAlong);
         Pair.CopyTo(Vectors.Buffer(ref _pairKept, _length));
@@ -59,19 +69,16 @@ internal sealed class LineEvidence
         Dab.CopyTo(Vectors.Buffer(ref _dabKept, _length));
     }
 
-    /// <summary>The rows that were kept with one sweep or hole more, which counts in full.</summary>
-    public void Try(LineReading reading, LineRates rates, LinePriors priors)
+    /// <summary>The scan that was loaded, with one sweep along the line more.</summary>
+    public void Try(MagnetSweep sweep, LineRates rates, LinePriors priors)
     {
-        (LogNone, LogDab) = (_logNoneKept + PointWeights.LogNone(reading, rates), _logDabKept + DabEvidence.LogRatio(reading, rates));
+        (LogNone, LogDab, LogAlong) = (_logNoneKept, _logDabKept, _logAlongKept);
         _timberKept.AsSpan(0, _length).CopyTo(_timber);
         _steelKept.AsSpan(0, _length).CopyTo(_steel);
         _dabKept.AsSpan(0, _length).CopyTo(_dab);
         _pairKept.AsSpan(0, _length).CopyTo(_pair);
-        LogAlong = _logAlongKept + PointWeights.LogAlong(reading, rates);
-        Add(reading, _timber.AsSpan(0, _length), SupportKind.Timber(priors, rates), rates, 1);
-        Add(reading, _steel.AsSpan(0, _length), SupportKind.Steel(priors, rates), rates, 1);
-        Add(reading, _pair.AsSpan(0, _length), SupportKind.Pair(priors, rates), rates, 1);
-        if (reading is ThinHole h) DabEvidence.Hole(_dab.AsSpan(0, _length), Step, h, priors.DabWidthMm / 2);
+        AddSweeps([.. _sweeps, sweep], rates, priors);
+        Finish(rates);
     }
 
     private static List<LineReading> Distinct(IReadOnlyList<LineReading> readings)
@@ -98,23 +105,33 @@ internal sealed class LineEvidence
 
     private void AddPoints(List<LineReading> readings, LineRates rates, LinePriors priors)
     {
-        var sweeps = readings.OfType<MagnetSweep>().ToList();
         foreach (var r in readings)
         {
-            double share = r is MagnetSweep s ? TapLines.SweepShare(s, sweeps, rates) : 1;
-            Add(r, _timber.AsSpan(0, _length), SupportKind.Timber(priors, rates), rates, share);
-            Add(r, _steel.AsSpan(0, _length), SupportKind.Steel(priors, rates), rates, share);
-            Add(r, _pair.AsSpan(0, _length), SupportKind.Pair(priors, rates), rates, share);
-            if (r is not Tap) LogAlong += PointWeights.LogAlong(r, rates) * share;
+            Add(r, _timber.AsSpan(0, _length), SupportKind.Timber(priors, rates), rates);
+            Add(r, _steel.AsSpan(0, _length), SupportKind.Steel(priors, rates), rates);
+            Add(r, _pair.AsSpan(0, _length), SupportKind.Pair(priors, rates), rates);
+            if (r is not Tap) LogAlong += PointWeights.LogAlong(r, rates);
             if (r is ThinHole h) DabEvidence.Hole(_dab.AsSpan(0, _length), Step, h, priors.DabWidthMm / 2);
         }
     }
 
-    private void Add(LineReading reading, Span<double> row, SupportKind kind, LineRates rates, double share)
+    private void AddSweeps(List<MagnetSweep> sweeps, LineRates rates, LinePriors priors)
+    {
+        if (sweeps.Count == 0) return;
+        foreach (var s in SweepJoin.Of(sweeps, rates))
+        {
+            LogNone += PointWeights.LogNone(s, rates);
+            LogAlong += PointWeights.LogAlong(s, rates);
+            PointWeights.Sweep(_timber.AsSpan(0, _length), Step, s, SupportKind.Timber(priors, rates), rates);
+            PointWeights.Sweep(_steel.AsSpan(0, _length), Step, s, SupportKind.Steel(priors, rates), rates);
+            PointWeights.Sweep(_pair.AsSpan(0, _length), Step, s, SupportKind.Pair(priors, rates), rates);
+        }
+    }
+
+    private void Add(LineReading reading, Span<double> row, SupportKind kind, LineRates rates)
     {
         switch (reading)
         {
-            case MagnetSweep s: PointWeights.Sweep(row, Step, s, kind, rates, share); break;
             case ThinHole h: PointWeights.Hole(row, Step, h, kind, rates); break;
             case SweepAlong a: PointWeights.Along(row, Step, a, kind, rates); break;
             case DetectorSignal d: PointWeights.Detector(row, Step, d, rates); break;
@@ -123,12 +140,12 @@ internal sealed class LineEvidence
     }
 
     /// <summary>Nothing is surer than the bound; inside an opening on the line nothing is known, as off the wall.</summary>
-    private void Finish(LineScan scan, LineRates rates)
+    private void Finish(LineRates rates)
     {
         foreach (var row in new[] { _timber, _steel, _dab, _pair })
         {
             for (int i = 0; i < _length; i++) row[i] = Math.Clamp(row[i], 1 / rates.WeightMost, rates.WeightMost);
-            foreach (var o in scan.Openings.Where(o => o.OnLine)) Inside(row, o.FromMm, o.ToMm).Fill(1);
+            foreach (var o in _openings) if (o.OnLine) Inside(row, o.FromMm, o.ToMm).Fill(1);
         }
     }
 

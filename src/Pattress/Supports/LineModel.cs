@@ -39,10 +39,11 @@ internal sealed class LineModel
 
     /// <param name="otherWay">Ceilings: log of P(readings) / P(readings | no support near any) if the joists run the other way, where that is known.</param>
     /// <param name="oneWay">Ceilings: the line is taken to run across the joists.</param>
-    public void Load(LineScan scan, LineRates rates, LinePriors priors, double step, double? otherWay = null, bool oneWay = false)
+    /// <param name="keep">Sweeps will be tried on top.</param>
+    public void Load(LineScan scan, LineRates rates, LinePriors priors, double step, double? otherWay = null, bool oneWay = false, bool keep = false)
     {
         (_scan, _priors, _otherWay) = (scan, priors, otherWay);
-        _evidence.Load(scan, rates, priors, step);
+        _evidence.Load(scan, rates, priors, step, keep);
         _length = _evidence.Timber.Length;
         Prepare(scan.LengthMm, step, priors, new(scan.IsCeiling, scan.IsUp, oneWay, otherWay is not null, _evidence.HintsAtDabs || priors.DabShare >= 0.5));
         _timberFixed.Set(scan, priors, priors.TimberWidthMm, step, pairs: true);

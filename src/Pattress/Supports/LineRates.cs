@@ -42,13 +42,15 @@ public sealed record LineRates
 
     public double MagnetFalsePerMm { get; init; } = Value("magnet_false_per_m") / 1000;
 
-    public double MagnetRepeat { get; init; } = Value("magnet_repeat");
+    /// <summary>Hits of two sweeps over one stretch that lie nearer than this are one screw.</summary>
+    public double MagnetSameMm { get; init; } = Value("magnet_same_mm");
 
     public double SteelLineMm { get; init; } = Value("steel_line_mm");
 
     public double SteelLineSdMm { get; init; } = Value("steel_line_sd_mm");
 
-    public double SteelLineFinds { get; init; } = Value("steel_line_finds");
+    /// <summary>Where a sweep finds a steel stud at all, the chance that it finds both its screw lines.</summary>
+    public double SteelBothLines { get; init; } = Value("steel_both_lines");
 
     public double ScrewSpacingMm { get; init; } = Value("screw_spacing_mm");
 

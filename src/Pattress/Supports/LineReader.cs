@@ -55,13 +55,16 @@ public sealed class LineReader
     /// <summary>Readies a scan for <see cref="Try"/> on a grid of this step: log evidence, chances of meeting a support and of a hole clear of its edge.</summary>
     internal (double Log, double[] Hit, double[] Usable) Begin(LineScan scan, LineRates rates, LinePriors priors, double step)
     {
-        var (log, hit) = Hits(scan, rates, priors, step);
-        _model.Evidence.Keep();
-        return (log, hit, Window(priors.EdgeDistanceMm, priors));
+        _model.Load(scan, rates, priors, step, keep: true);
+        double log = _model.Run(null, marginals: true);
+        return (log + _model.Evidence.LogNone, Window(0, priors), Window(priors.EdgeDistanceMm, priors));
     }
 
-    /// <summary>What one more sweep or hole would make of the scan that was begun.</summary>
-    internal (double Log, double[] Hit, double[] Usable) Try(LineReading reading, LineRates rates, LinePriors priors)
+    /// <summary>True where the line was swept already.</summary>
+    internal bool Swept(double atMm) => _model.Evidence.Swept(atMm);
+
+    /// <summary>What one more sweep would make of the scan that was begun.</summary>
+    internal (double Log, double[] Hit, double[] Usable) Try(MagnetSweep reading, LineRates rates, LinePriors priors)
     {
         _model.Evidence.Try(reading, rates, priors);
         double log = _model.Run(null, marginals: true);

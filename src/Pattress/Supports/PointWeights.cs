@@ -2,13 +2,13 @@ namespace Pattress.Supports;
 
 /// <summary>What a support is, for the weights: half its width, and where its screws stand.</summary>
 /// <param name="LineMm">Screw lines stand this far either side of the centre; 0: one line at the centre.</param>
-/// <param name="Finds">Chance that a sweep finds a line; <paramref name="SdMm"/> the line's spread.</param>
+/// <param name="Finds">Chance that a sweep finds it (a steel stud), or a line of it (timber); <paramref name="SdMm"/> a line's spread.</param>
 /// <param name="IsSteel">It draws a magnet all along its height.</param>
 internal readonly record struct SupportKind(double HalfWidthMm, double LineMm, double Finds, double SdMm, bool IsSteel)
 {
     public static SupportKind Timber(LinePriors p, LineRates r) => new(p.TimberWidthMm / 2, 0, r.MagnetFinds, r.MagnetSdMm, false);
 
-    public static SupportKind Steel(LinePriors p, LineRates r) => new(p.SteelWidthMm / 2, r.SteelLineMm, r.SteelLineFinds, r.SteelLineSdMm, true);
+    public static SupportKind Steel(LinePriors p, LineRates r) => new(p.SteelWidthMm / 2, r.SteelLineMm, r.MagnetFinds, r.SteelLineSdMm, true);
 
     /// <summary>Two timbers nailed together, as beside an opening: what touches both is weighed once for the pair, not once for each.</summary>
     public static SupportKind Pair(LinePriors p, LineRates r) => new(p.TimberWidthMm, p.TimberWidthMm / 2, r.MagnetFinds, r.MagnetSdMm, false);
@@ -23,16 +23,15 @@ internal readonly record struct SupportKind(double HalfWidthMm, double LineMm, d
 internal static class PointWeights
 {
     /// <summary>A sweep: (1-p) + p sum over hits of q(h-c) / rho, p being what of the screw's spread the sweep covered; a sweep without a hit is evidence too.</summary>
-    /// <param name="share">Part of its evidence this sweep counts for, below 1 where it repeats another.</param>
-    public static void Sweep(Span<double> w, double step, MagnetSweep s, SupportKind kind, LineRates r, double share)
+    public static void Sweep(Span<double> w, double step, MagnetSweep s, SupportKind kind, LineRates r)
     {
         double reach = Reach(kind, r), from = Math.Min(s.FromMm, s.ToMm), to = Math.Max(s.FromMm, s.ToMm);
         for (int i = First(from - reach, step); i <= Last(w, to + reach, step); i++)
         {
-            double v = kind.TwoLines
-                ? Line(s, from, to, (i * step) - kind.LineMm, kind.Finds, kind.SdMm, r) * Line(s, from, to, (i * step) + kind.LineMm, kind.Finds, kind.SdMm, r)
-                : Line(s, from, to, i * step, kind.Finds, kind.SdMm, r);
-            w[i] *= share == 1 ? v : Math.Pow(v, share);
+            double at = i * step;
+            if (kind.IsSteel) w[i] *= Steel(s, from, to, at, kind, r);
+            else if (kind.TwoLines) w[i] *= Line(s, from, to, at - kind.LineMm, kind.Finds, kind.SdMm, r) * Line(s, from, to, at + kind.LineMm, kind.Finds, kind.SdMm, r);
+            else w[i] *= Line(s, from, to, at, kind.Finds, kind.SdMm, r);
         }
     }
 
@@ -109,6 +108,13 @@ internal static class PointWeights
         SweepAlong a => (Math.Min(a.Hits, 6) * Math.Log(AlongNone(a, r) / a.LengthMm)) - AlongNone(a, r),
         _ => 0,
     };
+
+    /// <summary>A steel stud is not found, or one of its lines is, either alike, or both are.</summary>
+    private static double Steel(MagnetSweep s, double from, double to, double centre, SupportKind kind, LineRates r)
+    {
+        double left = Line(s, from, to, centre - kind.LineMm, 1, kind.SdMm, r), right = Line(s, from, to, centre + kind.LineMm, 1, kind.SdMm, r);
+        return 1 - kind.Finds + (kind.Finds * (((1 - r.SteelBothLines) * (left + right) / 2) + (r.SteelBothLines * left * right)));
+    }
 
     private static double Line(MagnetSweep s, double from, double to, double centre, double finds, double sd, LineRates r)
     {

@@ -54,6 +54,12 @@ public sealed record SupportBelief(
     /// <summary>The same, at least the edge distance inside the support's edge.</summary>
     public double UsableAt(double atMm) => At(Usable, atMm);
 
+    /// <summary>The same at a place of a ceiling that was read both ways: joists spaced along x, or along y; of a wall y does not matter.</summary>
+    public double HitAt(double xMm, double yMm) => HitAt(xMm) + (OtherWay is { } other ? ParallelProbability * other.HitAt(yMm) : 0);
+
+    /// <summary>The same, at least the edge distance inside the support's edge.</summary>
+    public double UsableAt(double xMm, double yMm) => UsableAt(xMm) + (OtherWay is { } other ? ParallelProbability * other.UsableAt(yMm) : 0);
+
     /// <summary>
     /// Chance that a support is behind a hole, from everything but that hole itself, given that the wall has studs or joists at
     /// all: what the hole then found may count anew. Never surer than the rows are.
@@ -61,7 +67,7 @@ public sealed record SupportBelief(
     public double HitWithout(ThinHole hole, LineRates? rates = null)
     {
         var r = rates ?? LineRates.Default;
-        double p = Math.Clamp(HitAt(hole.AtMm) / Math.Max(0.02, 1 - DabProbability), 1e-6, 1 - 1e-6);
+        double p = Math.Clamp(HitAt(hole.AtMm, hole.HeightMm) / Math.Max(0.02, 1 - DabProbability), 1e-6, 1 - 1e-6);
         double odds = p / (1 - p) * PointWeights.HoleOff(hole.Met, r) / PointWeights.HoleOn(hole.Met, r);
         return odds / (1 + odds);
     }

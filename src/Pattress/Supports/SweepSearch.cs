@@ -47,6 +47,8 @@ internal static class SweepSearch
         double part = (to - from) / Parts, total = 0, clear = 0, met = 0;
         for (int i = -1; i < Parts; i++)
         {
+            // What was swept has shown its screws.
+            if (i >= 0 && reader.Swept(from + ((i + 0.5) * part))) continue;
             var (with, hit, usable) = reader.Try(new MagnetSweep("?", from, to, i < 0 ? [] : [from + ((i + 0.5) * part)]), rates, priors);
             double chance = Math.Exp(with - log) * (i < 0 ? 1 : part);
             (total, clear, met) = (total + chance, clear + (chance * Most(usable, zoneFrom, zoneTo)), met + (chance * Most(hit, zoneFrom, zoneTo)));

@@ -26,20 +26,6 @@ internal static class TapLines
         return share;
     }
 
-    /// <summary>Part of its evidence that a sweep counts for where others of the same height cover the same stretch.</summary>
-    public static double SweepShare(MagnetSweep sweep, IReadOnlyList<MagnetSweep> all, LineRates rates)
-    {
-        var (from, to) = (Math.Min(sweep.FromMm, sweep.ToMm), Math.Max(sweep.FromMm, sweep.ToMm));
-        double shared = 0;
-        foreach (var other in all)
-        {
-            if (ReferenceEquals(other, sweep) || Math.Abs(other.HeightMm - sweep.HeightMm) > SameLineMm) continue;
-            double both = Math.Min(to, Math.Max(other.FromMm, other.ToMm)) - Math.Max(from, Math.Min(other.FromMm, other.ToMm));
-            shared += Math.Max(0, both) / Math.Max(1, to - from);
-        }
-        return 1 / (1 + (rates.MagnetRepeat * shared));
-    }
-
     private static double Own(Tap tap, LineRates rates) => tap.Sound == TapSound.Dull ? rates.TapDullWeight : 1;
 
     private static double Crowd(IReadOnlyList<Tap> line, int i, double alike)

@@ -20,15 +20,31 @@ internal static class CheckFindings
             return [none, few, 1 - none - few];
         });
 
-    /// <summary>A thin hole: up to the chuck, wood or steel or a dab at once, masonry by depth, foam, laths.</summary>
+    /// <summary>A thin hole: up to the chuck, wood, steel or a dab at once, foam, laths, or masonry by depth, where that is noted, and by what its swarf tells.</summary>
     public static CheckOffer Hole(List<BuildUpBelief> kept, double price, WallRates rates) =>
-        Of("hole", price, ["chuck", "support", "foam", "laths", "masonry_22", "masonry_34", "masonry_55", "masonry_far"], kept, b => Blur(HoleFindings(b), rates.Misread));
+        Of("hole", price, ["chuck", "wood", "steel", "dab", "foam", "laths", .. Names("soft", DepthBounds), .. Names("hard", DepthBounds), "soft", "hard"], kept, b => Blur(HoleFindings(b, rates), rates.Misread));
+
+    /// <summary>Five taps along a line: what three of them or more sound like, or nothing in common. How well this wall tells is not known.</summary>
+    public static CheckOffer Taps(List<BuildUpBelief> kept, double price, WallRates rates)
+    {
+        var words = Likelihoods.Findings("tap");
+        (double Share, double Strength)[] tells = [(rates.TellWell, 1), (1 - rates.TellWell - rates.TellPoor, rates.TellMiddlingStrength), (rates.TellPoor, rates.TellPoorStrength)];
+        return Of("tap", price, [.. words, "mixed"], kept, b =>
+        {
+            double[] most = [.. words.Select(w => tells.Sum(t => t.Share * ThreeOfFive((t.Strength * Likelihoods.Word("tap", w, b.BuildUp.Family)) + ((1 - t.Strength) * Likelihoods.Mean("tap", w)))))];
+            return [.. most, Math.Max(0, 1 - most.Sum())];
+        });
+    }
+
+    private static double ThreeOfFive(double p) => p * p * p * ((10 * (1 - p) * (1 - p)) + (5 * p * (1 - p)) + (p * p));
 
     public static CheckOffer Hook(List<BuildUpBelief> kept, double price, WallRates rates) =>
-        Of("hooked_wire", price, Names("t", HookBounds), kept, b => Blur(Cut(b.Board.MeanMm + b.InsulationMm, Wide(b.Board.SdMm, rates.HookSdMm), HookBounds, b.BuildUp.HasVoid), rates.Misread));
+        Of("hooked_wire", price, Names("t", HookBounds), kept, b => b.BuildUp.HasVoid
+            ? Blur(Cut(b.Board.MeanMm + b.InsulationMm, Wide(b.Board.SdMm, rates.HookSdMm), HookBounds), rates.Misread) : Anything(HookBounds, rates.MisreadRangeMm));
 
     public static CheckOffer Wire(List<BuildUpBelief> kept, double price, WallRates rates) =>
-        Of("stiff_wire", price, Names("v", WireBounds), kept, b => Blur(Cut(b.Void.MeanMm, Wide(b.Void.SdMm, rates.WireSdMm), WireBounds, b.BuildUp.HasVoid), rates.Misread));
+        Of("stiff_wire", price, Names("v", WireBounds), kept, b => b.BuildUp.HasVoid
+            ? Blur(Cut(b.Void.MeanMm, Wide(b.Void.SdMm, rates.WireSdMm), WireBounds), rates.Misread) : Stops(WireBounds, rates));
 
     private static CheckOffer Of(string id, double price, string[] outcomes, List<BuildUpBelief> kept, Func<BuildUpBelief, double[]> findings)
     {
@@ -38,31 +54,47 @@ internal static class CheckFindings
 
     private static string[] Names(string letter, double[] bounds) => [.. Enumerable.Range(0, bounds.Length + 1).Select(i => $"{letter}{i}")];
 
-    private static double[] HoleFindings(BuildUpBelief belief)
+    private static double[] HoleFindings(BuildUpBelief belief, WallRates rates)
     {
         var b = belief.BuildUp;
-        double share = b.Support == "none" ? 0 : b.SupportShare, rest = 1 - share, foam = b.InsulationMm > 0 ? 0.6 : 0, laths = b.Family is "lath" or "lath_ceiling" ? 0.7 : 0;
-        double[] found = new double[8];
-        (found[1], found[2], found[3]) = (share * (1 - laths), foam * rest, laths);
-        double left = 1 - found[1] - found[2] - found[3];
+        double share = b.Support == "none" ? 0 : b.SupportShare, rest = 1 - share, foam = b.InsulationMm > 0 ? 0.6 * rest : 0, laths = b.Family is "lath" or "lath_ceiling" ? 0.7 : 0;
+        int depths = DepthBounds.Length + 1;
+        double[] found = new double[8 + (2 * depths)];
+        found[b.SupportMaterial switch { "steel" => 2, "dab" => 3, _ => 1 }] = share * (1 - laths);
+        (found[4], found[5]) = (foam, laths);
+        double left = 1 - (share * (1 - laths)) - foam - laths;
         if (belief.BehindAt is not { } at) found[0] += left;
         else
         {
-            var cut = Cut(at.MeanMm, Wide(at.SdMm, 2), DepthBounds, true);
-            for (int i = 0; i < cut.Length; i++) found[4 + i] = left * cut[i];
+            double soft = Likelihoods.Hole("swarf", "grey_white", b.Base), told = b.HasVoid ? rates.GapDepthTold : rates.MasonryDepthTold;
+            var cut = Cut(at.MeanMm, Wide(at.SdMm, 2), DepthBounds);
+            for (int i = 0; i < depths; i++) (found[6 + i], found[6 + depths + i]) = (left * told * soft * cut[i], left * told * (1 - soft) * cut[i]);
+            (found[^2], found[^1]) = (left * (1 - told) * soft, left * (1 - told) * (1 - soft));
         }
         return found;
     }
 
-    /// <summary>Mass of a normal between bounds; where there is nothing to measure all goes to the first.</summary>
-    private static double[] Cut(double mean, double sd, double[] bounds, bool there)
+    /// <summary>Mass of a normal between bounds.</summary>
+    private static double[] Cut(double mean, double sd, double[] bounds) => Parts(bounds, x => Supports.Normal.Below((x - mean) / sd));
+
+    /// <summary>A wire where there is nothing to measure: as likely one depth as another.</summary>
+    private static double[] Anything(double[] bounds, double range) => Parts(bounds, x => x / range);
+
+    /// <summary>A stiff wire without a void stops at once, or shows anything.</summary>
+    private static double[] Stops(double[] bounds, WallRates r)
+    {
+        double[] at = Parts(bounds, x => (2 * Supports.Normal.Below(x / r.WireSdMm)) - 1), any = Anything(bounds, r.MisreadRangeMm);
+        return [.. at.Zip(any, (a, b) => (r.WireStops * a) + ((1 - r.WireStops) * b))];
+    }
+
+    private static double[] Parts(double[] bounds, Func<double, double> below)
     {
         double[] parts = new double[bounds.Length + 1];
         double before = 0;
         for (int i = 0; i <= bounds.Length; i++)
         {
-            double below = i == bounds.Length ? 1 : there ? Supports.Normal.Below((bounds[i] - mean) / sd) : 1;
-            (parts[i], before) = (below - before, below);
+            double now = i == bounds.Length ? 1 : below(bounds[i]);
+            (parts[i], before) = (now - before, now);
         }
         return parts;
     }

@@ -53,7 +53,38 @@ public sealed class CheckPolicy
         Settle(_offers.Length - 1, 0);
         for (int c = 0; c < _offers.Length; c++)
             if (After(c) is var value && value < best - 1e-13) (best, chosen) = (value, c);
-        return new(chosen, BestAction(prior), now, best, before, chosen < 0 ? before : RightAfter(prior, chosen), _values.Length);
+        return new(chosen, BestAction(prior), now, best, before, chosen < 0 ? before : RightAfter(prior, chosen), AtEnd(0, prior, (1 << _offers.Length) - 1), _values.Length);
+    }
+
+    /// <summary>Mass in which the action taken in the end is the right one, the best policy followed from a record on.</summary>
+    /// <param name="left">A bit for each check that is not done.</param>
+    private double AtEnd(int record, double[] joint, int left)
+    {
+        int stop = BestAction(joint), chosen = -1;
+        double best = Loss(joint, stop);
+        for (int c = 0; c < _offers.Length; c++)
+        {
+            if ((left >> c & 1) == 0) continue;
+            double value = Price(c, record) * joint.Sum();
+            for (int o = 1; o <= _offers[c].Likelihood.Length; o++) value += _values[record + (o * _stride[c])];
+            if (value < best - 1e-13) (best, chosen) = (value, c);
+        }
+        if (chosen < 0) return Right(joint, stop);
+        double sum = 0;
+        for (int o = 0; o < _offers[chosen].Likelihood.Length; o++)
+        {
+            double[] next = new double[joint.Length];
+            for (int h = 0; h < next.Length; h++) next[h] = joint[h] * _offers[chosen].Likelihood[o][h];
+            sum += AtEnd(record + ((o + 1) * _stride[chosen]), next, left & ~(1 << chosen));
+        }
+        return sum;
+    }
+
+    private double Loss(double[] joint, int action)
+    {
+        double loss = 0;
+        for (int h = 0; h < joint.Length; h++) loss += joint[h] * _loss[action][h];
+        return loss;
     }
 
     /// <summary>Value of doing a check first.</summary>
@@ -73,10 +104,13 @@ public sealed class CheckPolicy
         if (c < 0) return;
         int stride = _stride[c], outcomes = _offers[c].Likelihood.Length;
         if (c > 0) for (int o = outcomes; o > 0; o--) Settle(c - 1, block + (o * stride));
-        if (stride >= Vector<double>.Count) Weigh(_offers[c].Price, block, stride, outcomes);
-        else WeighFew(_offers[c].Price, block, stride, outcomes);
+        if (stride >= Vector<double>.Count) Weigh(Price(c, block), block, stride, outcomes);
+        else WeighFew(Price(c, block), block, stride, outcomes);
         Settle(c - 1, block);
     }
+
+    /// <summary>The last check has the longest stride: it is done in every record from there on.</summary>
+    private double Price(int c, int record) => _offers[c].PriceAfterLast is { } later && record >= _stride[_offers.Length - 1] ? later : _offers[c].Price;
 
     private void Weigh(double price, int block, int stride, int outcomes)
     {
@@ -109,8 +143,7 @@ public sealed class CheckPolicy
         double least = double.PositiveInfinity;
         for (int a = 0; a < _loss.Length; a++)
         {
-            double loss = 0;
-            for (int h = 0; h < joint.Length; h++) loss += joint[h] * _loss[a][h];
+            double loss = Loss(joint, a);
             if (loss < least) (best, least) = (a, loss);
         }
         return best;

@@ -38,15 +38,18 @@ internal sealed class DepthReadings(WallRates rates)
 
     private void Hooked(HookedWire w, BuildUp b, FaceLayer face)
     {
-        double room = b.HasVoid ? 1 - rates.Misread : rates.Misread;
-        if (b.HasVoid) _options.Add(new(Log(room), 1, 0, w.ThicknessMm - face.MeanMm, Wide(rates.HookSdMm, face)));
-        _options.Add(DepthOption.Plain(Log(rates.Misread) + AnyDepth));
+        if (b.HasVoid) _options.Add(new(Log(1 - rates.Misread), 1, 0, w.ThicknessMm - face.MeanMm, Wide(rates.HookSdMm, face)));
+        // Nothing to hook behind plaster on masonry: what was noted all the same may be anything.
+        _options.Add(DepthOption.Plain((b.HasVoid ? Log(rates.Misread) : 0) + AnyDepth));
     }
 
     private void Stiff(StiffWire w, BuildUp b)
     {
-        if (b.HasVoid) _options.Add(new(Log((1 - rates.Misread) * (1 - (0.3 * b.SupportShare))), 0, 1, w.VoidMm, rates.WireSdMm));
-        _options.Add(DepthOption.Plain(Log(rates.Misread) + AnyDepth));
+        double measured = b.HasVoid ? (1 - rates.Misread) * (1 - (0.3 * b.SupportShare)) : rates.WireStops;
+        if (b.HasVoid) _options.Add(new(Log(measured), 0, 1, w.VoidMm, rates.WireSdMm));
+        // Without a void the wire stops at once, or goes as deep as the bit has gone.
+        else _options.Add(DepthOption.Plain(Log(2 * measured) + Normal(w.VoidMm, rates.WireSdMm)));
+        _options.Add(DepthOption.Plain(Log(1 - measured) + AnyDepth));
     }
 
     private void Hole(HoleFelt h, BuildUp b, FaceLayer face)
@@ -62,10 +65,10 @@ internal sealed class DepthReadings(WallRates rates)
     private void Meets(HoleFelt h, BuildUp b, FaceLayer face, double share, string material, double reach)
     {
         double log = Log(share * (1 - rates.Misread)) + Feel(h, b, material);
-        double depth = face.MeanMm, straight = b.HasVoid ? 1 : rates.MasonryDepthTold;
+        double depth = face.MeanMm, straight = b.HasVoid ? rates.GapDepthTold : rates.MasonryDepthTold;
         if (h.SolidAtMm is { } at) _options.Add(new(log + Log(straight), 1, b.HasVoid ? reach : 0, at - depth, Wide(rates.DepthSdMm, face)));
         else if (RanFree(h)) _options.Add(Back(h, face, log + Log(Beyond(h, b, face, reach))));
-        else _options.Add(Back(h, face, log + Log(reach > 0 && !b.HasVoid ? 1 - (rates.MasonryDepthTold * 0.5) : 0.5)));
+        else _options.Add(Back(h, face, log + Log(1 - straight)));
     }
 
     /// <summary>Nothing behind: the bit runs up to the chuck.</summary>

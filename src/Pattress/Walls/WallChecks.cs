@@ -19,33 +19,70 @@ public sealed record NextWallCheck(string Check, double Minutes, double Before, 
 public static class WallChecks
 {
     /// <summary>Hypotheses kept apart; the unlikelier ones are left out and the rest scaled up.</summary>
-    private const int Most = 12;
+    private const int Most = 16;
 
-    /// <summary>A check that is expected to raise the chance by less than one in a hundred does not help by itself.</summary>
+    /// <summary>A check that is expected to raise the chance by less than one in a hundred is said with what follows it.</summary>
     private const double LeastGain = 0.01;
 
-    /// <summary>Checks weighed together.</summary>
-    private const int MostOffers = 4;
+    /// <summary>Records of outcomes that are valued: what takes a few milliseconds.</summary>
+    private const int MostRecords = 100_000;
+
+    /// <summary>Fronts this near are held by the same fixing, mm.</summary>
+    private const double SameFrontMm = 6;
 
     /// <summary>
-    /// The best next check for a decision. <paramref name="loss"/> gives the loss in minutes of planning for the first
-    /// build-up where the second is there; null: the price of a wrong fixing unless both take the same kinds of fixing.
+    /// The best next check for a decision: the exact policy over all checks that are possible here (over the best of them, where
+    /// the records would be too many). Build-ups that take the same fixing and sound alike are one hypothesis.
+    /// <paramref name="loss"/> gives the loss in minutes of planning for the first build-up where the second is there; null: the
+    /// price of a wrong fixing unless both take the same kinds of fixing.
     /// </summary>
     public static NextWallCheck Next(WallBelief belief, CheckSite site, Func<BuildUp, BuildUp, double>? loss = null, WallRates? rates = null)
     {
-        var kept = belief.BuildUps.Where(b => b.Probability > 1e-4).Take(Most).ToList();
-        double sum = kept.Sum(b => b.Probability);
-        var offers = Offers(kept, site, rates ?? WallRates.Default);
-        double[] prior = [.. kept.Select(b => b.Probability / sum)];
-        var decision = Decision(kept, loss ?? WrongFixing);
-        // A check that helps only together with another is not proposed, and few are kept, so that the records stay few.
-        offers = [.. offers.Select(o => (Offer: o, Worth: CheckPolicy.Alone(prior, o, decision))).Where(o => o.Worth.After >= o.Worth.Before + LeastGain)
-            .OrderByDescending(o => (o.Worth.After - o.Worth.Before) / o.Offer.Price).ThenBy(o => o.Offer.Id, StringComparer.Ordinal).Take(MostOffers).Select(o => o.Offer)];
+        var groups = Groups(belief);
+        List<BuildUpBelief> rows = [.. groups.SelectMany(g => g)];
+        double sum = rows.Sum(b => b.Probability);
+        double[] prior = [.. groups.Select(g => g.Sum(b => b.Probability) / sum)];
+        var decision = Decision(groups, loss ?? WrongFixing);
+        var offers = Few(prior, [.. Offers(rows, site, rates ?? WallRates.Default).Select(o => Grouped(o, groups))], decision);
         var choice = CheckPolicy.Next(prior, offers, decision);
         if (choice.Check < 0) return new("", 0, choice.Before, choice.After, 0, new("check_none", Said.Percent(choice.Before)));
         var offer = offers[choice.Check];
-        return new(offer.Id, offer.Price, choice.Before, choice.After, choice.Gain,
-            new("check_" + offer.Id, Said.Percent(choice.Before), Said.Percent(choice.After), Said.Minutes(offer.Price)));
+        double after = choice.After >= choice.Before + LeastGain ? choice.After : choice.AtEnd;
+        return new(offer.Id, offer.Price, choice.Before, after, choice.Gain,
+            new("check_" + offer.Id, Said.Percent(choice.Before), Said.Percent(after), Said.Minutes(offer.Price)));
+    }
+
+    private static List<List<BuildUpBelief>> Groups(WallBelief belief) =>
+        [.. belief.BuildUps.Where(b => b.Probability > 1e-5)
+            .GroupBy(b => (b.BuildUp.Family, b.BuildUp.Support, Holds(b.BuildUp), Softness(b.BuildUp), Math.Round(b.BuildUp.FrontMm / SameFrontMm)))
+            .Select(g => g.ToList()).OrderByDescending(g => g.Sum(b => b.Probability)).Take(Most)];
+
+    /// <summary>The same check with the likelihoods of each group: the mean over its build-ups.</summary>
+    private static CheckOffer Grouped(CheckOffer offer, List<List<BuildUpBelief>> groups)
+    {
+        double[] Means(double[] like)
+        {
+            int at = 0;
+            return [.. groups.Select(g => g.Sum(b => b.Probability * like[at++]) / g.Sum(b => b.Probability))];
+        }
+        return offer with { Likelihood = [.. offer.Likelihood.Select(Means)] };
+    }
+
+    /// <summary>The checks that bring most for their price, as many as can be weighed together; the hole last, since others hang on it.</summary>
+    private static List<CheckOffer> Few(double[] prior, List<CheckOffer> offers, CheckDecision decision)
+    {
+        var ordered = offers.Select(o => (Offer: o, Worth: CheckPolicy.Alone(prior, o, decision))).OrderByDescending(o => o.Offer.Id == "hole")
+            .ThenByDescending(o => (o.Worth.After - o.Worth.Before) / o.Offer.Price).ThenBy(o => o.Offer.Id, StringComparer.Ordinal);
+        List<CheckOffer> few = [];
+        int records = 1;
+        foreach (var (offer, _) in ordered)
+        {
+            int more = records * (offer.Likelihood.Length + 1);
+            if (more > MostRecords) continue;
+            records = more;
+            few.Insert(0, offer);
+        }
+        return few;
     }
 
     /// <summary>Planning for one build-up where another is there: nothing lost where both are held by the same means.</summary>
@@ -63,31 +100,30 @@ public static class WallChecks
 
     private static string Softness(BuildUp b) => b.Base == "aerated_block" ? "soft" : "hard";
 
-    private static CheckDecision Decision(List<BuildUpBelief> kept, Func<BuildUp, BuildUp, double> loss) =>
-        new([.. kept.Select(b => b.BuildUp.Id)], [.. kept.Select(a => kept.Select(h => loss(a.BuildUp, h.BuildUp)).ToArray())]);
+    private static CheckDecision Decision(List<List<BuildUpBelief>> groups, Func<BuildUp, BuildUp, double> loss) =>
+        new([.. groups.Select(a => a[0].BuildUp.Id)], [.. groups.Select(a => groups.Select(h => h.Sum(b => b.Probability * loss(a[0].BuildUp, b.BuildUp)) / h.Sum(b => b.Probability)).ToArray())]);
 
     internal static List<CheckOffer> Offers(List<BuildUpBelief> kept, CheckSite site, WallRates rates)
     {
-        double hole = RateTable.Value("minutes_hole") + RateTable.Value(site.Hidden ? "minutes_filler_hidden" : "minutes_filler");
+        double bored = RateTable.Value("minutes_hole") + RateTable.Value(site.Hidden ? "minutes_filler_hidden" : "minutes_filler");
+        double hook = RateTable.Value("minutes_hook"), wire = RateTable.Value("minutes_wire"), first = site.HasHole ? 0 : bored;
         List<CheckOffer> offers =
         [
-            Words(kept, "tap", RateTable.Value("minutes_tap"), rates),
-            Words(kept, "detector", RateTable.Value("minutes_detector"), rates),
+            CheckFindings.Taps(kept, RateTable.Value("minutes_tap"), rates),
+            Words(kept, "detector", RateTable.Value("minutes_detector")),
             CheckFindings.Magnet(kept, RateTable.Value("minutes_magnet"), rates),
-            CheckFindings.Hole(kept, site.HasHole ? 0.2 : hole, rates),
-            CheckFindings.Hook(kept, RateTable.Value("minutes_hook") + (site.HasHole ? 0 : hole), rates),
-            CheckFindings.Wire(kept, RateTable.Value("minutes_wire") + (site.HasHole ? 0 : hole), rates),
+            CheckFindings.Hole(kept, bored, rates),
+            CheckFindings.Hook(kept, hook + first, rates) with { PriceAfterLast = hook },
+            CheckFindings.Wire(kept, wire + first, rates) with { PriceAfterLast = wire },
         ];
-        if (site.Also.Length > 0) offers.Add(Words(kept, site.Also, RateTable.Value("minutes_tap"), rates));
-        if (site.HasOutlet) offers.Add(Words(kept, "outlet", RateTable.Value("minutes_outlet"), rates));
+        if (site.Also.Length > 0) offers.Add(Words(kept, site.Also, RateTable.Value("minutes_tap")));
+        if (site.HasOutlet) offers.Add(Words(kept, "outlet", RateTable.Value("minutes_outlet")));
         return offers;
     }
 
-    private static CheckOffer Words(List<BuildUpBelief> kept, string reading, double price, WallRates rates)
+    private static CheckOffer Words(List<BuildUpBelief> kept, string reading, double price)
     {
         var findings = Likelihoods.Findings(reading);
-        double strength = reading == "tap" ? rates.TellWell + (rates.TellMiddlingStrength * (1 - rates.TellWell - rates.TellPoor)) : 1;
-        return new(reading, price, findings, [.. findings.Select(f => kept.Select(b =>
-            (strength * Likelihoods.Word(reading, f, b.BuildUp.Family)) + ((1 - strength) * Likelihoods.Mean(reading, f))).ToArray())]);
+        return new(reading, price, findings, [.. findings.Select(f => kept.Select(b => Likelihoods.Word(reading, f, b.BuildUp.Family)).ToArray())]);
     }
 }

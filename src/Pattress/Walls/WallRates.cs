@@ -31,6 +31,11 @@ public sealed record WallRates
 
     public double MasonryDepthTold { get; init; } = Value("masonry_depth_told");
 
+    public double GapDepthTold { get; init; } = Value("gap_depth_told");
+
+    /// <summary>Chance that a stiff wire in a hole without a void behind stops at once.</summary>
+    public double WireStops { get; init; } = Value("wire_stops");
+
     public double MagnetPerMTimber { get; init; } = Value("magnet_per_m_timber");
 
     public double MagnetPerMSteel { get; init; } = Value("magnet_per_m_steel");

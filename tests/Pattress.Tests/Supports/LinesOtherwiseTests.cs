@@ -77,6 +77,16 @@ public class LinesOtherwiseTests
     }
 
     [Fact]
+    public void A_place_on_a_ceiling_counts_both_directions_by_their_chance()
+    {
+        var belief = SupportModel.Infer(Ceiling(3000, 2600, Cross()));
+        // By hand, the law of total probability: P(along x) P(meets | along x) + P(along y) P(meets | along y).
+        Assert.Equal(belief.HitAt(1500) + (belief.ParallelProbability * belief.OtherWay!.HitAt(1000)), belief.HitAt(1500, 1000), 1e-12);
+        Assert.True(belief.HitAt(1500, 1000) > 0.9);
+        Assert.True(belief.HitAt(1500, 1200) < 0.1);
+    }
+
+    [Fact]
     public void Two_timbers_beside_an_opening_are_written_out()
     {
         var p = LinePriors.Default with { EndStud = 0, EndSdMm = 1 };

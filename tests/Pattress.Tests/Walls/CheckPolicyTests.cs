@@ -47,6 +47,41 @@ public class CheckPolicyTests
         }
     }
 
+    /// <summary>The tree again, with prices that fall once the last check has been done.</summary>
+    private static double Tree(double[] joint, List<CheckOffer> left, CheckOffer last, CheckDecision d)
+    {
+        double best = d.Loss.Min(row => row.Zip(joint, (l, j) => l * j).Sum());
+        foreach (var check in left)
+        {
+            double value = (left.Contains(last) ? check.Price : check.PriceAfterLast ?? check.Price) * joint.Sum();
+            foreach (var like in check.Likelihood)
+                value += Tree([.. joint.Zip(like, (j, l) => j * l)], [.. left.Where(c => !ReferenceEquals(c, check))], last, d);
+            best = Math.Min(best, value);
+        }
+        return best;
+    }
+
+    [Fact]
+    public void Brute_force_policy_trees_where_a_check_is_cheaper_after_the_last_one()
+    {
+        var r = new Random(11);
+        for (int i = 0; i < 200; i++)
+        {
+            var (prior, offers, decision) = Random(r, r.Next(2, 4), r.Next(2, 4), r.Next(2, 8), 0.01 + (r.NextDouble() * 0.05));
+            offers = [.. offers.Select((o, k) => k == offers.Count - 1 ? o : o with { PriceAfterLast = o.Price * r.NextDouble() })];
+            Assert.Equal(Tree(prior, offers, offers[^1], decision), CheckPolicy.Next(prior, offers, decision).LossBest, 1e-12);
+        }
+    }
+
+    [Fact]
+    public void At_the_end_of_the_policy_two_checks_that_only_decide_together_have_decided()
+    {
+        double[][] x = [[1, 1, 0, 0], [0, 0, 1, 1]], y = [[1, 0, 1, 0], [0, 1, 0, 1]];
+        CheckOffer[] offers = [new("x", 0.1, ["0", "1"], x), new("y", 0.1, ["0", "1"], y)];
+        var choice = CheckPolicy.Next([0.25, 0.25, 0.25, 0.25], offers, new(["same", "differ"], [[0, 1, 1, 0], [1, 0, 0, 1]]));
+        Assert.Equal((0.5, 0.5, 1.0), (choice.Before, choice.After, choice.AtEnd)); // exclusive or: one sign alone tells nothing, both tell all
+    }
+
     [Fact]
     public void Nothing_is_checked_when_nothing_is_worth_its_price()
     {

@@ -63,7 +63,7 @@ public static class JobLayout
         {
             var at = new Point(X(i), now[0].At.Y);
             blocked[i] = line.Blocked(plate, at);
-            worth[i] = line.Meets(plate, at.X) - (line.Risky(plate, at) ? LineOfWall.StripCost : 0);
+            worth[i] = line.Meets(plate, at) - (line.Risky(plate, at) ? LineOfWall.StripCost : 0);
         }
 
         double end = Math.Max(rule.EndMinMm, Math.Min(rule.EndMaxMm, now[0].At.X - (f.At.X - (width / 2))));
@@ -81,8 +81,8 @@ public static class JobLayout
         var brackets = xs.Select(x => new Point(Math.Round(x), now[0].At.Y)).ToList();
         var moved = f with { Brackets = brackets };
         var item = Planner.Plan(job with { Fixtures = [moved] }, data).Items[0];
-        double meeting = xs.Sum(x => line.Hits(plate, x)), symmetric = Enumerable.Range(0, xs.Length).Max(i => Math.Abs(((xs[i] + xs[^(i + 1)]) / 2) - f.At.X));
-        double? all = line.AllMeet(plate, xs);
+        double meeting = xs.Sum(x => line.Hits(plate, new(x, now[0].At.Y))), symmetric = Enumerable.Range(0, xs.Length).Max(i => Math.Abs(((xs[i] + xs[^(i + 1)]) / 2) - f.At.X));
+        double? all = line.AllMeet(plate, xs, now[0].At.Y);
         return new(kind, brackets, meeting, all, Stray(xs), symmetric, item.Verdict, Why(kind, symmetric, meeting, xs.Length, all));
     }
 

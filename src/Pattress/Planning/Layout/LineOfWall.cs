@@ -14,21 +14,27 @@ public sealed class LineOfWall(WallView wall)
     /// <summary>Most places that the joint chance is worked out for.</summary>
     public const int MostJoint = 8;
 
-    private readonly LineScan _scan = LineScans.Of(wall.Wall, []);
+    private readonly LineScan _scan = LineScans.Whole(wall.Wall);
     private readonly double _studs = wall.Answer.BuildUps.Where(b => HasStuds(b.BuildUp)).Sum(b => b.Probability);
     private SupportBelief? _belief;
 
     private SupportBelief Belief => _belief ??= SupportModel.Infer(_scan);
 
-    /// <summary>Chance that the bracket at x meets a support well inside its edges with one of its columns of holes.</summary>
-    public double Meets(BracketPlate plate, double x) => Math.Min(1, _studs * plate.Holes.Max(h => Belief.UsableAt(x + h.X)) / Share);
+    /// <summary>Chance that the bracket meets a support well inside its edges with one of its columns of holes.</summary>
+    public double Meets(BracketPlate plate, Point at) => Math.Min(1, _studs * plate.Holes.Max(h => Belief.UsableAt(at.X + h.X, at.Y + h.Y)) / Share);
 
-    /// <summary>Chance that a thin hole of the bracket at x meets a support, edge or not.</summary>
-    public double Hits(BracketPlate plate, double x) => Math.Min(1, _studs * plate.Holes.Max(h => Belief.HitAt(x + h.X)) / Share);
+    /// <summary>Chance that a thin hole of the bracket meets a support, edge or not.</summary>
+    public double Hits(BracketPlate plate, Point at) => Math.Min(1, _studs * plate.Holes.Max(h => Belief.HitAt(at.X + h.X, at.Y + h.Y)) / Share);
 
     /// <summary>Chance that all brackets meet supports, inferred jointly; null for more than can be worked out at once.</summary>
-    public double? AllMeet(BracketPlate plate, IReadOnlyList<double> xs) =>
-        xs.Count > MostJoint ? null : Math.Min(1, _studs * SupportModel.AllHit(_scan, [.. xs.Select(x => x + Column(plate, x))]) / Share);
+    public double? AllMeet(BracketPlate plate, IReadOnlyList<double> xs, double y)
+    {
+        if (xs.Count > MostJoint) return null;
+        double all = SupportModel.AllHit(_scan, [.. xs.Select(x => x + Column(plate, x))]);
+        // Joists that run along the brackets' line: all of them meet one, or none does.
+        if (Belief.OtherWay is { } other) all += Belief.ParallelProbability * plate.Holes.Max(h => other.HitAt(y + h.Y));
+        return Math.Min(1, _studs * all / Share);
+    }
 
     /// <summary>The column of holes that is likeliest to meet.</summary>
     private double Column(BracketPlate plate, double x) => plate.Holes.Select(h => h.X).OrderByDescending(dx => Belief.UsableAt(x + dx)).ThenBy(Math.Abs).First();

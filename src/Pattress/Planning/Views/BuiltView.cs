@@ -30,7 +30,7 @@ public sealed class BuiltView : WallView
 
     public override IReadOnlyList<Idea> Ideas(BracketActions bracket)
     {
-        var holes = bracket.Plate.Holes.Select(h => bracket.At.X + h.X).ToArray();
+        var holes = bracket.Plate.Holes.Select(h => new Point(bracket.At.X + h.X, bracket.At.Y + h.Y)).ToArray();
         var hit = holes.Select(HitAt).ToArray();
         var column = BestColumn(holes);
         var ideas = _house.At(Wall.Id, bracket.At).SelectMany(b => Ideas(b, holes, hit, column));
@@ -39,7 +39,7 @@ public sealed class BuiltView : WallView
 
     public override IReadOnlyList<(double X, double Probability)> BetterPlaces(double x) =>
         [.. _line.Supports.Where(s => s.Probability >= 0.5 && Math.Abs(s.CentreMm - x) > ColumnMm)
-            .OrderBy(s => Math.Abs(s.CentreMm - x)).Take(3).Select(s => (Math.Round(s.CentreMm), UsableAt(Math.Round(s.CentreMm))))];
+            .OrderBy(s => Math.Abs(s.CentreMm - x)).Take(3).Select(s => (Math.Round(s.CentreMm), Math.Min(1, _line.UsableAt(Math.Round(s.CentreMm)) / Studs)))];
 
     public override CheckToDo Settle(BracketPlan bracket, IReadOnlyList<string> items) => bracket.Answer.Why.Code == "check_support"
         ? SettleSupport(bracket.Actions, items) ?? Probe(bracket, items)
@@ -57,15 +57,15 @@ public sealed class BuiltView : WallView
     private CheckToDo Probe(BracketPlan bracket, IReadOnlyList<string> items)
     {
         double x = bracket.Actions.At.X + bracket.Actions.Plate.Holes[bracket.Picked!.Best!.Columns[0]].X, sure = bracket.Picked.Sure;
-        var scan = LineScans.Of(Wall, []);
-        var met = SupportModel.Infer(scan with { Readings = [.. scan.Readings, new ThinHole("probe", x, HoleMet.Support, bracket.Actions.At.Y)] });
-        double then = Math.Min(1, met.UsableAt(x) / Math.Max(0.02, 1 - met.DabProbability));
+        var at = bracket.Actions.At with { X = x };
+        var met = SupportModel.Infer(LineScans.Probed(Wall, at));
+        double then = Math.Min(1, met.UsableAt(at.X, at.Y) / Math.Max(0.02, 1 - met.DabProbability));
         return new("probe", Wall.Id, bracket.Actions.At with { X = Math.Round(x) }, items, new Reason("check_probe", Said.Length(x), Said.Percent(sure), Said.Percent(then)), CheckMinutes.Of("probe"), sure, then);
     }
 
     private const double ZoneMm = 25;
 
-    private static IEnumerable<Idea> Ideas(Believed b, double[] holes, double[] hit, (IReadOnlyList<int> Holes, double Usable) column)
+    private static IEnumerable<Idea> Ideas(Believed b, Point[] holes, double[] hit, (IReadOnlyList<int> Holes, double Usable) column)
     {
         int[] all = [.. Enumerable.Range(0, holes.Length)];
         var none = new double[holes.Length];
@@ -86,23 +86,25 @@ public sealed class BuiltView : WallView
         }
     }
 
-    /// <summary>The column of holes that is likeliest to meet a support well inside its edges.</summary>
-    private (IReadOnlyList<int> Holes, double Usable) BestColumn(double[] holes)
+    /// <summary>The column of holes (on a ceiling a row of them too) that is likeliest to meet a support well inside its edges.</summary>
+    private (IReadOnlyList<int> Holes, double Usable) BestColumn(Point[] holes)
     {
         (IReadOnlyList<int> Holes, double Usable) best = ([0], -1);
-        for (int i = 0; i < holes.Length; i++)
+        foreach (int[] column in Columns(holes, p => p.X).Concat(_line.OtherWay is null ? [] : Columns(holes, p => p.Y)))
         {
-            int[] column = [.. Enumerable.Range(0, holes.Length).Where(j => Math.Abs(holes[j] - holes[i]) <= ColumnMm)];
             double usable = column.Min(j => UsableAt(holes[j]));
             if (usable > best.Usable + 1e-9) best = (column, usable);
         }
         return best;
     }
 
-    /// <summary>The line model's own doubt between studs and dabs is left to the wall's build-up.</summary>
-    private double HitAt(double x) => Math.Min(1, _line.HitAt(x) / Studs);
+    private static IEnumerable<int[]> Columns(Point[] holes, Func<Point, double> along) =>
+        holes.Select(h => Enumerable.Range(0, holes.Length).Where(j => Math.Abs(along(holes[j]) - along(h)) <= ColumnMm).ToArray());
 
-    private double UsableAt(double x) => Math.Min(1, _line.UsableAt(x) / Studs);
+    /// <summary>The line model's own doubt between studs and dabs is left to the wall's build-up.</summary>
+    private double HitAt(Point p) => Math.Min(1, _line.HitAt(p.X, p.Y) / Studs);
+
+    private double UsableAt(Point p) => Math.Min(1, _line.UsableAt(p.X, p.Y) / Studs);
 
     private double Studs => Math.Max(0.02, 1 - _line.DabProbability);
 }

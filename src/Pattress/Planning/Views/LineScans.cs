@@ -13,10 +13,19 @@ public static class LineScans
             Openings = [.. wall.Openings.Select(o => new LineOpening(o.Area.X, o.Area.Right, false))],
         };
 
-    /// <summary>
-    /// A ceiling read both ways, to say which way its joists run. A plan reads it along x alone: its places are then those of one
-    /// direction, with the other as a doubt.
-    /// </summary>
+    /// <summary>A wall along its width; a ceiling both ways.</summary>
+    internal static LineScan Whole(Wall wall) => wall.Kind == "ceiling" ? BothWays(wall) : Of(wall, []);
+
+    /// <summary>The same with one thin hole more that met a support.</summary>
+    internal static LineScan Probed(Wall wall, Point at)
+    {
+        var scan = Whole(wall);
+        var probed = scan with { Readings = [.. scan.Readings, new ThinHole("probe", at.X, HoleMet.Support, at.Y)] };
+        return scan.OtherWay is not { } other ? probed
+            : probed with { OtherWay = other with { Readings = [.. other.Readings, new ThinHole("probe", at.Y, HoleMet.Support, at.X)] } };
+    }
+
+    /// <summary>A ceiling read both ways: its joists may be spaced along x or along y.</summary>
     public static LineScan BothWays(Wall ceiling) =>
         Of(ceiling, []) with { OtherWay = new(ceiling.HeightMm, All(ceiling, Turned), []) { IsCeiling = true } };
 

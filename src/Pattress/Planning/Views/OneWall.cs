@@ -12,7 +12,7 @@ internal sealed record OneWall(Wall Wall, WallPosterior Posterior, WallEvidence 
 {
     public static OneWall Of(Wall wall, Settings settings)
     {
-        var line = SupportModel.Infer(LineScans.Of(wall, []));
+        var line = SupportModel.Infer(LineScans.Whole(wall));
         var evidence = Views.Evidence.Of(wall, settings, line);
         var plain = HouseBelief.Plain(evidence);
         return new(wall, new(plain, WallRates.Default), plain, HouseBelief.DrawnFirst(wall, WallModel.InferZones(evidence).Zones), line);

@@ -33,12 +33,21 @@ internal static class Settling
             .Where(o => o.After >= Before(prior, holds) + LeastGain).OrderByDescending(o => (o.After - Before(prior, holds)) / o.Offer.Price)
             .ThenBy(o => o.Offer.Id, StringComparer.Ordinal).Take(MostOffers).ToList();
         if (helpful.Count == 0) return null;
+        var best = helpful[0];
+        helpful = [.. HoleLast(helpful)];
         double wrong = RateTable.Value("minutes_wrong_fixing");
         var decision = new CheckDecision([.. holds.Select((_, i) => i.ToString(System.Globalization.CultureInfo.InvariantCulture))], [.. holds.Select(row => row.Select(s => wrong * (1 - s)).ToArray())]);
         int chosen = CheckPolicy.Next(prior, [.. helpful.Select(o => o.Offer)], decision).Check;
-        var (offer, after) = helpful[Math.Max(chosen, 0)];
+        var (offer, after) = chosen < 0 ? best : helpful[chosen];
         double before = Before(prior, holds);
         return new(offer.Id, wall.Id, bracket.Actions.At, items, new Reason("check_do_wall", Said.Name("check." + offer.Id), Said.Percent(before), Said.Percent(after)), offer.Price, before, after);
+    }
+
+    /// <summary>Wires are cheap once there is a hole: the policy takes that from the last check of the list.</summary>
+    private static IEnumerable<(CheckOffer Offer, double After)> HoleLast(IReadOnlyList<(CheckOffer Offer, double After)> offers)
+    {
+        bool bored = offers.Any(o => o.Offer.Id == "hole");
+        return offers.OrderBy(o => o.Offer.Id == "hole").Select(o => bored ? o : (o.Offer with { PriceAfterLast = null }, o.After));
     }
 
     /// <summary>Where nothing felt or heard helps: look behind.</summary>
