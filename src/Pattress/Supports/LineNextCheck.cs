@@ -1,3 +1,5 @@
+using static Pattress.Walls.RateTable;
+
 namespace Pattress.Supports;
 
 /// <summary>
@@ -6,10 +8,9 @@ namespace Pattress.Supports;
 /// </summary>
 internal static class LineNextCheck
 {
-    /// <summary>Minutes that a hole in the wrong place costs, filling included (assumed).</summary>
-    public const double MissedHoleMinutes = 12;
+    private const double Step = SweepSearch.Step;
 
-    private const double TapMinutes = 0.1, SweepMinutes = 0.5, HoleMinutes = 1.5, Step = SweepSearch.Step;
+    private static readonly double MissedHoleMinutes = Value("minutes_missed_hole"), TapMinutes = Value("minutes_one_tap"), SweepMinutes = Value("minutes_sweep"), HoleMinutes = Value("minutes_probe");
 
     private readonly record struct Offer(string Kind, double At, double Minutes, IReadOnlyList<LineReading> Findings);
 
