@@ -47,10 +47,15 @@ public static class WallChecks
         var choice = CheckPolicy.Next(prior, offers, decision);
         if (choice.Check < 0) return new("", 0, choice.Before, choice.After, 0, new("check_none", Said.Percent(choice.Before)));
         var offer = offers[choice.Check];
-        double after = choice.After >= choice.Before + LeastGain ? choice.After : choice.AtEnd;
+        double alone = choice.After;
+        if (!site.HasHole && IsWire(offer) && offers.Find(o => o.Id == "hole") is { } hole) (offer, alone) = (hole, CheckPolicy.Alone(prior, hole, decision).After);
+        double after = alone >= choice.Before + LeastGain ? alone : choice.AtEnd;
         return new(offer.Id, offer.Price, choice.Before, after, choice.Gain,
             new("check_" + offer.Id, Said.Percent(choice.Before), Said.Percent(after), Said.Minutes(offer.Price)));
     }
+
+    /// <summary>A wire wants a hole, which is felt as it is drilled: without one the hole is the check.</summary>
+    internal static bool IsWire(CheckOffer offer) => offer.Id is "hooked_wire" or "stiff_wire";
 
     private static List<List<BuildUpBelief>> Groups(WallBelief belief) =>
         [.. belief.BuildUps.Where(b => b.Probability > 1e-5)

@@ -12,6 +12,9 @@ internal static class Settling
     /// <summary>A check that is expected to raise the chance by less than one in a hundred does not help, and is not proposed (assumed).</summary>
     public const double LeastGain = 0.01;
 
+    /// <summary>A hole this near shows what stands behind a place, mm (assumed).</summary>
+    private const double NearMm = 150;
+
     private const int MostBuildUps = 10, MostChoices = 6, MostOffers = 4;
 
     /// <summary>What can be done on a wall: whether a hole is there already, and what else can be looked at or felt.</summary>
@@ -28,8 +31,9 @@ internal static class Settling
         var kept = believed.GroupBy(b => b.BuildUp.Id, StringComparer.Ordinal).Select(g => g.First() with { Probability = g.Sum(b => b.Probability) })
             .OrderByDescending(b => b.Probability).ThenBy(b => b.BuildUp.Id, StringComparer.Ordinal).Take(MostBuildUps).ToList();
         double[] prior = [.. kept.Select(b => b.Probability / kept.Sum(k => k.Probability))];
+        var site = Site(wall) with { HasHole = HasHole(wall, bracket.Actions.At) };
         double[][] holds = OrElsewhere(Holds(bracket, kept), kept.Count);
-        var helpful = WallChecks.Offers(kept, Site(wall), WallRates.Default).Select(o => (Offer: o, After: After(prior, holds, o)))
+        var helpful = WallChecks.Offers(kept, site, WallRates.Default).Select(o => (Offer: o, After: After(prior, holds, o)))
             .Where(o => o.After >= Before(prior, holds) + LeastGain).OrderByDescending(o => (o.After - Before(prior, holds)) / o.Offer.Price)
             .ThenBy(o => o.Offer.Id, StringComparer.Ordinal).Take(MostOffers).ToList();
         if (helpful.Count == 0) return null;
@@ -39,9 +43,15 @@ internal static class Settling
         var decision = new CheckDecision([.. holds.Select((_, i) => i.ToString(System.Globalization.CultureInfo.InvariantCulture))], [.. holds.Select(row => row.Select(s => wrong * (1 - s)).ToArray())]);
         int chosen = CheckPolicy.Next(prior, [.. helpful.Select(o => o.Offer)], decision).Check;
         var (offer, after) = chosen < 0 ? best : helpful[chosen];
+        if (!site.HasHole && WallChecks.IsWire(offer) && helpful[^1].Offer.Id == "hole") (offer, after) = helpful[^1];
         double before = Before(prior, holds);
+        if (chosen < 0 && (after - before) * wrong < offer.Price) return null;
         return new(offer.Id, wall.Id, bracket.Actions.At, items, new Reason("check_do_wall", Said.Name("check." + offer.Id), Said.Percent(before), Said.Percent(after)), offer.Price, before, after);
     }
+
+    /// <summary>A hole at the bracket's place; one elsewhere on the wall may be in another part of it.</summary>
+    private static bool HasHole(Wall wall, Point at) =>
+        wall.Readings.Any(r => r is { Withdrawn: false, Kind: "hole" or "probe", At: { } p } && Math.Max(Math.Abs(p.X - at.X), Math.Abs(p.Y - at.Y)) <= NearMm);
 
     /// <summary>Wires are cheap once there is a hole: the policy takes that from the last check of the list.</summary>
     private static IEnumerable<(CheckOffer Offer, double After)> HoleLast(IReadOnlyList<(CheckOffer Offer, double After)> offers)
