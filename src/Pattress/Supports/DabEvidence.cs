@@ -10,21 +10,35 @@ internal static class DabEvidence
     /// <summary>Log of P(reading | dab wall, no dab near) / P(reading | stud wall, no support near).</summary>
     public static double LogRatio(LineReading reading, LineRates r) => reading switch
     {
-        Tap { Sound: TapSound.High } => Math.Log(r.TapHighDab / r.TapHighStud) * 0.5,
-        Tap { Sound: TapSound.Hollow } => Math.Log((1 - r.TapHighDab) / (1 - r.TapHighStud)) * 0.5,
-        ThinHole h => Math.Log(Off(h.Met) / PointWeights.HoleOff(h.Met, r)),
+        Tap { Sound: TapSound.High } => Math.Log(r.TapHighDab / r.TapHighStud) * r.TapHighShare,
+        Tap { Sound: TapSound.Hollow } => Math.Log((1 - r.TapHighDab) / (1 - r.TapHighStud)) * r.TapHighShare,
+        ThinHole h => Math.Log(Off(h.Met, r) / PointWeights.HoleOff(h.Met, r)),
         _ => 0,
     };
 
     /// <summary>Weights of a hole for a dab centred at each place.</summary>
-    public static void Hole(Span<double> w, double step, ThinHole hole, double halfWidth)
+    public static void Hole(Span<double> w, double step, ThinHole hole, double halfWidth, LineRates r)
     {
-        double ratio = On(hole.Met) / Off(hole.Met);
+        double ratio = On(hole.Met, r) / Off(hole.Met, r);
         int from = Math.Max(0, (int)Math.Ceiling((hole.AtMm - halfWidth) / step)), to = Math.Min(w.Length - 1, (int)Math.Floor((hole.AtMm + halfWidth) / step));
         for (int i = from; i <= to; i++) w[i] *= ratio;
     }
 
-    private static double On(HoleMet met) => met switch { HoleMet.Dab => 0.85, HoleMet.Masonry => 0.10, HoleMet.Support => 0.02, HoleMet.Void => 0.02, _ => 0.01 };
+    /// <summary>What is left over is void and the rest, alike.</summary>
+    private static double On(HoleMet met, LineRates r) => met switch
+    {
+        HoleMet.Dab => r.DabMeetsOn,
+        HoleMet.Masonry => r.DabMasonryOn,
+        HoleMet.Support => r.DabSupport,
+        _ => Math.Max(1e-4, (1 - r.DabMeetsOn - r.DabMasonryOn - r.DabSupport) / 2),
+    };
 
-    private static double Off(HoleMet met) => met switch { HoleMet.Masonry => 0.70, HoleMet.Void => 0.20, HoleMet.Dab => 0.05, HoleMet.Support => 0.02, _ => 0.03 };
+    private static double Off(HoleMet met, LineRates r) => met switch
+    {
+        HoleMet.Masonry => r.DabMasonryOff,
+        HoleMet.Void => r.DabVoidOff,
+        HoleMet.Dab => r.DabMeetsOff,
+        HoleMet.Support => r.DabSupport,
+        _ => Math.Max(1e-4, 1 - r.DabMasonryOff - r.DabVoidOff - r.DabMeetsOff - r.DabSupport),
+    };
 }

@@ -111,7 +111,7 @@ internal sealed class LineEvidence
             Add(r, _steel.AsSpan(0, _length), SupportKind.Steel(priors, rates), rates);
             Add(r, _pair.AsSpan(0, _length), SupportKind.Pair(priors, rates), rates);
             if (r is not Tap) LogAlong += PointWeights.LogAlong(r, rates);
-            if (r is ThinHole h) DabEvidence.Hole(_dab.AsSpan(0, _length), Step, h, priors.DabWidthMm / 2);
+            if (r is ThinHole h) DabEvidence.Hole(_dab.AsSpan(0, _length), Step, h, priors.DabWidthMm / 2, rates);
         }
     }
 

@@ -61,6 +61,31 @@ public sealed record LineRates
     /// <summary>Chance that a hole in a stud wall is felt as dab or masonry.</summary>
     public double HoleDabOff { get; init; } = Value("hole_dab_off");
 
+    /// <summary>Share of holes into a steel stud that are noted as metal.</summary>
+    public double HoleMetalSteel { get; init; } = Value("hole_metal_steel");
+
+    /// <summary>Laths or foam, masonry: chance that it is noted over a support, as a share of that beside one.</summary>
+    public double HolePassedOn { get; init; } = Value("hole_passed_on");
+
+    public double HoleMasonryOn { get; init; } = Value("hole_masonry_on");
+
+    /// <summary>Walls on dabs: what a hole into a dab, and beside one, is felt as.</summary>
+    public double DabMeetsOn { get; init; } = Value("dab_meets_on");
+
+    public double DabMasonryOn { get; init; } = Value("dab_masonry_on");
+
+    public double DabMeetsOff { get; init; } = Value("dab_meets_off");
+
+    public double DabMasonryOff { get; init; } = Value("dab_masonry_off");
+
+    public double DabVoidOff { get; init; } = Value("dab_void_off");
+
+    /// <summary>Chance that a hole in a dab wall is felt as a support.</summary>
+    public double DabSupport { get; init; } = Value("dab_support");
+
+    /// <summary>How much of its evidence for dabs a high or hollow tap counts for: the sound of one wall hardly varies.</summary>
+    public double TapHighShare { get; init; } = Value("tap_high_share");
+
     public double DetectorOn { get; init; } = Value("detector_on");
 
     public double DetectorOff { get; init; } = Value("detector_off");

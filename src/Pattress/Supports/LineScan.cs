@@ -4,7 +4,7 @@ namespace Pattress.Supports;
 public enum TapSound { Hollow, Solid, High, Dull }
 
 /// <summary>What a thin hole met behind the face. <c>Other</c> is foam, metal or anything without a word here.</summary>
-public enum HoleMet { Support, Void, Dab, Masonry, Other }
+public enum HoleMet { Support, Void, Dab, Masonry, Other, Metal, Passed }
 
 /// <summary>One observation along a line. Positions in mm from the left end; the height tells lines of one wall apart.</summary>
 /// <param name="Id">Short text unique in the scan; two readings of one id count once.</param>

@@ -23,16 +23,20 @@ public static class LineScanCheck
     /// <summary>Different findings at one place, or a void between two holes that met one support's width of wood.</summary>
     private static bool Contradicts(List<ThinHole> holes, int i, int j)
     {
-        bool support = holes[i].Met == HoleMet.Support, other = holes[j].Met == HoleMet.Support;
+        // Laths and foam lie in front of a support or of none.
+        if (holes[i].Met is HoleMet.Passed || holes[j].Met is HoleMet.Passed) return false;
+        bool support = IsSupport(holes[i]), other = IsSupport(holes[j]);
         if (holes[j].AtMm - holes[i].AtMm <= SamePlaceMm) return support != other;
-        return support && other && holes.Skip(i + 1).Take(j - i - 1).Any(h => h.Met != HoleMet.Support);
+        return support && other && holes.Skip(i + 1).Take(j - i - 1).Any(h => !IsSupport(h) && h.Met != HoleMet.Passed);
     }
+
+    private static bool IsSupport(ThinHole h) => h.Met is HoleMet.Support or HoleMet.Metal;
 
     private static LineContradiction Name(ThinHole a, ThinHole b) =>
         new(new("holes_disagree", Said.Length(a.AtMm), Said.Name(Words(a.Met)), Said.Length(b.AtMm), Said.Name(Words(b.Met))), [a.Id, b.Id]);
 
     private static string Words(HoleMet met) => met switch
     {
-        HoleMet.Support => "support", HoleMet.Void => "void", HoleMet.Dab => "dab", HoleMet.Masonry => "masonry", _ => "other",
+        HoleMet.Support or HoleMet.Metal => "support", HoleMet.Void => "void", HoleMet.Dab => "dab", HoleMet.Masonry => "masonry", _ => "other",
     };
 }

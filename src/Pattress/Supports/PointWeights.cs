@@ -38,14 +38,22 @@ internal static class PointWeights
     /// <summary>A hole within the support's width meets it, beside it does not.</summary>
     public static void Hole(Span<double> w, double step, ThinHole hole, SupportKind kind, LineRates r)
     {
-        double ratio = HoleOn(hole.Met, r) / HoleOff(hole.Met, r);
+        double ratio = HoleOn(hole.Met, r, kind.IsSteel) / HoleOff(hole.Met, r);
         for (int i = First(hole.AtMm - kind.HalfWidthMm, step); i <= Last(w, hole.AtMm + kind.HalfWidthMm, step); i++) w[i] *= ratio;
     }
 
-    public static double HoleOn(HoleMet met, LineRates r) => met switch
+    /// <summary>
+    /// P(noted | a support behind). Metal is what some note of a steel stud, and a misread elsewhere; laths and foam are passed on the
+    /// way, and noted less often where the bit then met wood.
+    /// </summary>
+    public static double HoleOn(HoleMet met, LineRates r, bool isSteel = false) => met switch
     {
         HoleMet.Support => r.HoleMeetsOn,
         HoleMet.Void => (1 - r.HoleMeetsOn) * 0.6,
+        HoleMet.Metal when isSteel => r.HoleMeetsOn * r.HoleMetalSteel,
+        HoleMet.Metal => r.HoleDabOff,
+        HoleMet.Passed => r.HoleDabOff * r.HolePassedOn,
+        HoleMet.Masonry => r.HoleDabOff * r.HoleMasonryOn,
         _ => (1 - r.HoleMeetsOn) * 0.2,
     };
 

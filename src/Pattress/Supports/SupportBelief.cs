@@ -68,7 +68,8 @@ public sealed record SupportBelief(
     {
         var r = rates ?? LineRates.Default;
         double p = Math.Clamp(HitAt(hole.AtMm, hole.HeightMm) / Math.Max(0.02, 1 - DabProbability), 1e-6, 1 - 1e-6);
-        double odds = p / (1 - p) * PointWeights.HoleOff(hole.Met, r) / PointWeights.HoleOn(hole.Met, r);
+        double on = ((1 - SteelProbability) * PointWeights.HoleOn(hole.Met, r)) + (SteelProbability * PointWeights.HoleOn(hole.Met, r, isSteel: true));
+        double odds = p / (1 - p) * PointWeights.HoleOff(hole.Met, r) / on;
         return odds / (1 + odds);
     }
 

@@ -84,6 +84,6 @@ internal static class LocateReader
 
     private static HoleMet Met(string word) => word switch
     {
-        "support" => HoleMet.Support, "void" => HoleMet.Void, "dab" => HoleMet.Dab, "masonry" => HoleMet.Masonry, _ => HoleMet.Other,
+        "support" => HoleMet.Support, "void" => HoleMet.Void, "dab" => HoleMet.Dab, "masonry" => HoleMet.Masonry, "metal" => HoleMet.Metal, "foam" or "laths" => HoleMet.Passed, _ => HoleMet.Other,
     };
 }

@@ -23,7 +23,7 @@ internal static class LocateShapes
                 Field.Optional("hits_mm", new ListShape(Place, 0, MostHits), "What drew the magnet.")),
             new Variant("magnet_along", At(), Field.Required("length_mm", new QuantityShape(Dimension.LengthMm, 10, 10_000), "How far up or down it was drawn."),
                 Field.Required("hits", new IntegerShape(0, 200))),
-            new Variant("hole", At(), Field.Required("met", new WordShape("support", "void", "dab", "masonry", "other"))),
+            new Variant("hole", At(), Field.Required("met", new WordShape("support", "void", "dab", "masonry", "metal", "foam", "laths", "other"))),
             new Variant("detector", At(), Field.Required("found", YesNo)),
             new Variant("board_joint", At()),
         ]);

@@ -46,7 +46,7 @@ public static class LineScans
         "tap" => new Tap(r.Id, seen(r.At!.Value).X, Sound(r.Sound), seen(r.At.Value).Y),
         "magnet" => Sweep(r, seen),
         "probe" or "hole" => HoleOf(r, seen),
-        "detector" when r.Signal is "stud" or "none" => new DetectorSignal(r.Id, seen(r.At!.Value).X, r.Signal == "stud", seen(r.At.Value).Y),
+        "detector" when r.Signal is "stud" or "metal" or "none" => new DetectorSignal(r.Id, seen(r.At!.Value).X, r.Signal != "none", seen(r.At.Value).Y),
         _ => null,
     };
 
@@ -80,6 +80,8 @@ public static class LineScans
         "void" => HoleMet.Void,
         "dab" => HoleMet.Dab,
         "masonry" => HoleMet.Masonry,
+        "metal" => HoleMet.Metal,
+        "laths" or "foam" => HoleMet.Passed,
         _ => HoleMet.Other,
     };
 }
