@@ -44,6 +44,28 @@ internal static partial class Doors
         ? After(job, job.With(job.Walls[wall].Add(new Reading { Id = "measured", Kind = "tap", At = new(job.Walls[wall].WidthMm / 2, 300), Sound = "hollow" })))
         : double.NaN;
 
+    /// <summary>Milliseconds from a wall with 60 readings to all that its page says of it: what it is, its supports, the next check.</summary>
+    [JSExport]
+    internal static double WallTime()
+    {
+        var taps = Enumerable.Range(0, 56).Select(i => new Reading { Id = $"t{i}", Kind = "tap", At = new(60 + (i * 74), 1400), Sound = i % 8 == 1 ? "solid" : "hollow" });
+        var wall = new Wall
+        {
+            Id = "measured", Name = "", Kind = "wall", WidthMm = 4200, HeightMm = 2400,
+            Readings =
+            [
+                .. taps, new Reading { Id = "m", Kind = "magnet", From = new(500, 1400), To = new(900, 1400), Hits = [new(728, 1400)] },
+                new Reading { Id = "h", Kind = "hole", At = new(300, 1400), Met = "void", DepthMm = 70, Swarf = "white" },
+                new Reading { Id = "w", Kind = "hooked_wire", At = new(300, 1400), ThicknessMm = 14.2 }, new Reading { Id = "v", Kind = "stiff_wire", At = new(300, 1400), VoidMm = 74 },
+            ],
+        };
+        var job = new Job { Settings = Desk?.Job.Settings ?? new(), Walls = [wall] };
+        var clock = TimeProvider.System;
+        long start = clock.GetTimestamp();
+        Jobs.WallFile.WallReport.Of(job, [wall.Id], hidden: true, explain: false);
+        return clock.GetElapsedTime(start).TotalMilliseconds;
+    }
+
     private static double After(Job before, Job after)
     {
         var clock = TimeProvider.System;

@@ -8,11 +8,11 @@ internal static class DabEvidence
         reading is Tap { Sound: TapSound.High } or ThinHole { Met: HoleMet.Dab or HoleMet.Masonry };
 
     /// <summary>Log of P(reading | dab wall, no dab near) / P(reading | stud wall, no support near).</summary>
-    public static double LogRatio(LineReading reading, LineRates r) => reading switch
+    public static double LogRatio(LineReading reading, LineRates r, double noggin = 0) => reading switch
     {
         Tap { Sound: TapSound.High } => Math.Log(r.TapHighDab / r.TapHighStud) * r.TapHighShare,
         Tap { Sound: TapSound.Hollow } => Math.Log((1 - r.TapHighDab) / (1 - r.TapHighStud)) * r.TapHighShare,
-        ThinHole h => Math.Log(Off(h.Met, r) / PointWeights.HoleOff(h.Met, r)),
+        ThinHole h => Math.Log(Off(h.Met, r) / PointWeights.HoleOff(h.Met, r, noggin)),
         _ => 0,
     };
 

@@ -3,14 +3,12 @@ namespace Pattress.Supports;
 /// <summary>Gaps from one support to the next in a wall without a single datum.</summary>
 internal static class GapPrior
 {
-    private const double ShortestMm = 100, LongestMm = 680;
-
     /// <summary>P(gap = d steps), at index d.</summary>
     public static double[] Of(LinePriors p, double step)
     {
-        var gaps = new double[(int)(LongestMm / step) + 1];
-        double any = p.GapAnyShare * step / (LongestMm - ShortestMm), total = p.Pitches.Sum(x => x.Share);
-        for (int d = (int)(ShortestMm / step); d < gaps.Length; d++)
+        var gaps = new double[(int)(p.GapLongestMm / step) + 1];
+        double any = p.GapAnyShare * step / (p.GapLongestMm - p.GapShortestMm), total = p.Pitches.Sum(x => x.Share);
+        for (int d = (int)(p.GapShortestMm / step); d < gaps.Length; d++)
             gaps[d] = any + p.Pitches.Sum(x => (1 - p.GapAnyShare) * x.Share / total * step * Normal.Density((d * step) - x.Mm, p.GapSdMm));
         double sum = gaps.Sum();
         return [.. gaps.Select(g => g / sum)];

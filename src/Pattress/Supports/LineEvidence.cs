@@ -9,6 +9,7 @@ internal sealed class LineEvidence
     private double _logNoneKept, _logDabKept, _logAlongKept;
     private readonly List<MagnetSweep> _sweeps = [];
     private IReadOnlyList<LineOpening> _openings = [];
+    private NogginRows _rows;
     private int _length;
 
     public double Step { get; private set; } = 1;
@@ -37,7 +38,7 @@ internal sealed class LineEvidence
     /// <param name="keep">Keeps the rows without sweeps, for <see cref="Try"/>.</param>
     public void Load(LineScan scan, LineRates rates, LinePriors priors, double step, bool keep = false)
     {
-        (Step, _openings) = (step, scan.Openings);
+        (Step, _openings, _rows) = (step, scan.Openings, NogginRows.Of(scan, priors));
         _length = (int)Math.Floor(scan.LengthMm / step) + 1;
         Vectors.Buffer(ref _timber, _length).AsSpan(0, _length).Fill(1);
         Vectors.Buffer(ref _steel, _length).AsSpan(0, _length).Fill(1);
@@ -47,8 +48,8 @@ internal sealed class LineEvidence
         _sweeps.Clear();
         _sweeps.AddRange(readings.OfType<MagnetSweep>());
         readings.RemoveAll(r => r is MagnetSweep);
-        LogNone = readings.Sum(r => PointWeights.LogNone(r, rates));
-        LogDab = readings.Sum(r => DabEvidence.LogRatio(r, rates));
+        LogNone = readings.Sum(r => PointWeights.LogNone(r, rates, _rows.At(r.HeightMm)));
+        LogDab = readings.Sum(r => DabEvidence.LogRatio(r, rates, _rows.At(r.HeightMm)));
         HintsAtDabs = readings.Any(DabEvidence.Hints);
         AddTaps(readings, rates, priors);
         AddPoints(readings, rates, priors);
@@ -93,7 +94,7 @@ internal sealed class LineEvidence
         foreach (var line in TapLines.Of(readings.OfType<Tap>()))
         {
             var share = TapLines.Shares(line, rates);
-            _taps.Load([.. line.Select(t => t.AtMm)], [.. line.Select(t => t.Sound is TapSound.Solid or TapSound.Dull)], share, rates);
+            _taps.Load([.. line.Select(t => t.AtMm)], [.. line.Select(t => t.Sound is TapSound.Solid or TapSound.Dull)], share, _rows.Taps(rates, line.Average(t => t.HeightMm)));
             LogNone += _taps.LogNone;
             for (int i = 0; i < line.Count; i++) LogAlong += share[i] * PointWeights.LogAlong(line[i], rates);
             _taps.Multiply(_timber.AsSpan(0, _length), Step, priors.TimberWidthMm / 2);
@@ -120,11 +121,12 @@ internal sealed class LineEvidence
         if (sweeps.Count == 0) return;
         foreach (var s in SweepJoin.Of(sweeps, rates))
         {
-            LogNone += PointWeights.LogNone(s, rates);
-            LogAlong += PointWeights.LogAlong(s, rates);
-            PointWeights.Sweep(_timber.AsSpan(0, _length), Step, s, SupportKind.Timber(priors, rates), rates);
-            PointWeights.Sweep(_steel.AsSpan(0, _length), Step, s, SupportKind.Steel(priors, rates), rates);
-            PointWeights.Sweep(_pair.AsSpan(0, _length), Step, s, SupportKind.Pair(priors, rates), rates);
+            var here = _rows.Sweep(rates, s.HeightMm);
+            LogNone += PointWeights.LogNone(s, here);
+            LogAlong += PointWeights.LogAlong(s, here);
+            PointWeights.Sweep(_timber.AsSpan(0, _length), Step, s, SupportKind.Timber(priors, here), here);
+            PointWeights.Sweep(_steel.AsSpan(0, _length), Step, s, SupportKind.Steel(priors, here), here);
+            PointWeights.Sweep(_pair.AsSpan(0, _length), Step, s, SupportKind.Pair(priors, here), here);
         }
     }
 
@@ -132,9 +134,9 @@ internal sealed class LineEvidence
     {
         switch (reading)
         {
-            case ThinHole h: PointWeights.Hole(row, Step, h, kind, rates); break;
+            case ThinHole h: PointWeights.Hole(row, Step, h, kind, rates, _rows.At(h.HeightMm)); break;
             case SweepAlong a: PointWeights.Along(row, Step, a, kind, rates); break;
-            case DetectorSignal d: PointWeights.Detector(row, Step, d, rates); break;
+            case DetectorSignal d: PointWeights.Detector(row, Step, d, rates, _rows.At(d.HeightMm)); break;
             case BoardJoint j: PointWeights.Joint(row, Step, j, kind, rates); break;
         }
     }

@@ -109,7 +109,7 @@ internal sealed class LineModel
         LatticeShape shape = new(_priors.Presence, _priors.ExtraPerBay, (int)Math.Round(_priors.ExtraClearMm / step), _scan.IsCeiling ? 0 : (int)(EndMm / step));
         _timberKernel.Load(_timber.AsSpan(0, _length), shape, _jitter, _maxPitch, Extras());
         if (Has(LineSort.Steel)) _steelKernel.Load(_steel.AsSpan(0, _length), shape, _jitter, _maxPitch);
-        if (Has(LineSort.Dabs)) _dabKernel.Load(_dab.AsSpan(0, _length), new(0.95, 0.1, (int)(100 / step)), _dabJitter, _maxPitch);
+        if (Has(LineSort.Dabs)) _dabKernel.Load(_dab.AsSpan(0, _length), new(_priors.DabPresence, _priors.DabExtra, (int)(_priors.DabClearMm / step)), _dabJitter, _maxPitch);
         if (HasRenewal()) _renewal.Run(_timber.AsSpan(0, _length), marginals);
     }
 

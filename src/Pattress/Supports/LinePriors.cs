@@ -8,7 +8,7 @@ public sealed record LinePriors
 {
     private static readonly CsvTable Table = CsvTable.FromEmbedded("data/walls/line_priors.csv");
 
-    public IReadOnlyList<PitchPrior> Pitches { get; init; } = ReadPitches();
+    public IReadOnlyList<PitchPrior> Pitches { get; init; } = ReadPitches("pitch_");
 
     /// <summary>Share of walls without a single datum.</summary>
     public double RenewalShare { get; init; } = Value("renewal_share");
@@ -76,6 +76,9 @@ public sealed record LinePriors
 
     public double NogginAny { get; init; } = Value("noggin_any");
 
+    /// <summary>Share of noggins to which the board is screwed as to a stud.</summary>
+    public double NogginScrewed { get; init; } = Value("noggin_screwed");
+
     public double BoardWidthMm { get; init; } = Value("board_width_mm");
 
     /// <summary>Up the wall: chance of battens across at a regular pitch instead.</summary>
@@ -85,12 +88,27 @@ public sealed record LinePriors
 
     public double GapAnyShare { get; init; } = Value("gap_any_share");
 
+    /// <summary>Least and greatest gap of a wall without a datum.</summary>
+    public double GapShortestMm { get; init; } = Value("gap_shortest_mm");
+
+    public double GapLongestMm { get; init; } = Value("gap_longest_mm");
+
+    /// <summary>Grids of dabs, with the share of each.</summary>
+    public IReadOnlyList<PitchPrior> DabPitches { get; init; } = ReadPitches("dab_pitch_");
+
+    /// <summary>Chance that a place of the grid holds its dab, of one more between two, and how far that is clear of them.</summary>
+    public double DabPresence { get; init; } = Value("dab_presence");
+
+    public double DabExtra { get; init; } = Value("dab_extra");
+
+    public double DabClearMm { get; init; } = Value("dab_clear_mm");
+
     /// <summary>The table as it is shipped.</summary>
     public static LinePriors Default { get; } = new();
 
     private static double Value(string name) => Table.Rows.First(r => r["name"] == name).Number("value");
 
-    private static IReadOnlyList<PitchPrior> ReadPitches() =>
-        [.. Table.Rows.Where(r => r["name"].StartsWith("pitch_", StringComparison.Ordinal)).Select(r =>
-            new PitchPrior(double.Parse(r["name"].AsSpan(6), System.Globalization.CultureInfo.InvariantCulture), r.Number("value")))];
+    private static IReadOnlyList<PitchPrior> ReadPitches(string name) =>
+        [.. Table.Rows.Where(r => r["name"].StartsWith(name, StringComparison.Ordinal)).Select(r =>
+            new PitchPrior(double.Parse(r["name"].AsSpan(name.Length), System.Globalization.CultureInfo.InvariantCulture), r.Number("value")))];
 }

@@ -41,7 +41,22 @@ public sealed class LineReader
         double steel = _model.Posterior(LineSort.Steel), dabs = _model.Posterior(LineSort.Dabs), along = _model.Posterior(LineSort.Along);
         var zones = scan.Zones.Select(z => Zone(z, hit, usable, log)).ToList();
         return new(SupportModel.StepMm, centre, hit, usable, pitches, steel, dabs, _model.Posterior(LineSort.Parallel), supports, zones, null,
-            LineScanCheck.Contradictions(scan, priors), log + _model.Evidence.LogNone) { AlongProbability = along, LogRatio = log };
+            LineScanCheck.Contradictions(scan, priors), log + _model.Evidence.LogNone) { AlongProbability = along, LogRatio = log, Rows = NogginRows.Of(scan, priors), Noggins = Noggins(scan, rates, priors, hit, 1 - dabs) };
+    }
+
+    /// <summary>Holes that met wood at the height of a row of noggins where no stud is believed.</summary>
+    private static List<NogginFound> Noggins(LineScan scan, LineRates rates, LinePriors priors, double[] hit, double studs)
+    {
+        var rows = NogginRows.Of(scan, priors);
+        List<NogginFound> found = [];
+        if (rows.WallHeightMm <= 0) return found;
+        foreach (var h in scan.Readings.OfType<ThinHole>().Where(h => h.Met == HoleMet.Support && h.AtMm >= 0 && h.AtMm <= scan.LengthMm))
+        {
+            double noggin = rows.At(h.HeightMm), stud = hit[Math.Min(hit.Length - 1, (int)Math.Round(h.AtMm / SupportModel.StepMm, MidpointRounding.AwayFromZero))];
+            double chance = Math.Max(0, studs - stud) * noggin * rates.HoleMeetsOn / PointWeights.HoleOff(HoleMet.Support, rates, noggin);
+            if (chance > 0.01) found.Add(new(h.AtMm, h.HeightMm, chance));
+        }
+        return found;
     }
 
     /// <summary>The chance of meeting a support per step, and the log evidence; for search loops.</summary>

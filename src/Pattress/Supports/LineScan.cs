@@ -43,6 +43,9 @@ public sealed record LineScan(double LengthMm, IReadOnlyList<LineReading> Readin
     /// <summary>Openings that are drawn on the wall.</summary>
     public IReadOnlyList<LineOpening> Openings { get; init; } = [];
 
+    /// <summary>Height of the wall, mm, where it is known; 0 where not. With it what is solid at the height of a row of noggins may be one.</summary>
+    public double WallHeightMm { get; init; }
+
     /// <summary>True for a ceiling: joists, whose direction is not known.</summary>
     public bool IsCeiling { get; init; }
 

@@ -9,8 +9,6 @@ internal enum LineSort { Timber, Steel, Dabs, Parallel, Along, Rows, Battens }
 /// <summary>One model of the average: a lattice of one pitch, renewal (timber of pitch 0), or one that has no pitch.</summary>
 internal sealed class LineScenario(LineSort sort, double pitch, double prior, int slot)
 {
-    private static readonly double[] DabPitches = [300, 400, 450, 600];
-
     public LineSort Sort => sort;
 
     /// <summary>Pitch in mm; 0 for renewal and for what has none.</summary>
@@ -46,7 +44,7 @@ internal sealed class LineScenario(LineSort sort, double pitch, double prior, in
             if (steel > 0) all.Add(new(LineSort.Steel, pitch.Mm, share * steel, i));
         }
         if (p.RenewalShare > 0) all.Add(new(LineSort.Timber, 0, studs * (1 - steel) * p.RenewalShare, 0));
-        all.AddRange(Dabs((1 - parallel) * dab));
+        all.AddRange(Dabs((1 - parallel) * dab, p));
         if (parallel > 0) all.AddRange(Parallel(parallel, setting.KnowsOtherWay ? 0 : p.AlongShare));
         return all;
     }
@@ -56,12 +54,12 @@ internal sealed class LineScenario(LineSort sort, double pitch, double prior, in
         double dab = setting.Dabs ? p.DabShare : 0, studs = 1 - dab, total = p.Pitches.Sum(x => x.Share);
         List<LineScenario> all = [new(LineSort.Rows, 0, studs * (1 - p.AlongShare) * (1 - p.BattenShare), 0), new(LineSort.Along, 0, studs * p.AlongShare, 0)];
         all.AddRange(p.Pitches.Select((x, i) => new LineScenario(LineSort.Battens, x.Mm, studs * (1 - p.AlongShare) * p.BattenShare * x.Share / total, i)));
-        all.AddRange(Dabs(dab));
+        all.AddRange(Dabs(dab, p));
         return all;
     }
 
-    private static IEnumerable<LineScenario> Dabs(double share) =>
-        share <= 0 ? [] : DabPitches.Select((d, i) => new LineScenario(LineSort.Dabs, d, share / DabPitches.Length, i));
+    private static IEnumerable<LineScenario> Dabs(double share, LinePriors p) =>
+        share <= 0 ? [] : p.DabPitches.Select((d, i) => new LineScenario(LineSort.Dabs, d.Mm, share * d.Share / p.DabPitches.Sum(x => x.Share), i));
 
     /// <summary>A line along the joists runs between two, or on one.</summary>
     private static IEnumerable<LineScenario> Parallel(double share, double along)

@@ -36,9 +36,10 @@ internal static class PointWeights
     }
 
     /// <summary>A hole within the support's width meets it, beside it does not.</summary>
-    public static void Hole(Span<double> w, double step, ThinHole hole, SupportKind kind, LineRates r)
+    /// <param name="noggin">Chance that a noggin is there where no support is.</param>
+    public static void Hole(Span<double> w, double step, ThinHole hole, SupportKind kind, LineRates r, double noggin = 0)
     {
-        double ratio = HoleOn(hole.Met, r, kind.IsSteel) / HoleOff(hole.Met, r);
+        double ratio = HoleOn(hole.Met, r, kind.IsSteel) / HoleOff(hole.Met, r, noggin);
         for (int i = First(hole.AtMm - kind.HalfWidthMm, step); i <= Last(w, hole.AtMm + kind.HalfWidthMm, step); i++) w[i] *= ratio;
     }
 
@@ -56,6 +57,9 @@ internal static class PointWeights
         HoleMet.Masonry => r.HoleDabOff * r.HoleMasonryOn,
         _ => (1 - r.HoleMeetsOn) * 0.2,
     };
+
+    /// <summary>P(noted | no support behind, but perhaps a noggin).</summary>
+    public static double HoleOff(HoleMet met, LineRates r, double noggin) => noggin <= 0 ? HoleOff(met, r) : ((1 - noggin) * HoleOff(met, r)) + (noggin * HoleOn(met, r));
 
     public static double HoleOff(HoleMet met, LineRates r) => met switch
     {
@@ -101,18 +105,20 @@ internal static class PointWeights
         for (int i = First(joint.AtMm - kind.HalfWidthMm, step); i <= Last(w, joint.AtMm + kind.HalfWidthMm, step); i++) w[i] *= r.JointRatio;
     }
 
-    public static void Detector(Span<double> w, double step, DetectorSignal s, LineRates r)
+    public static void Detector(Span<double> w, double step, DetectorSignal s, LineRates r, double noggin = 0)
     {
-        double ratio = s.Beeped ? r.DetectorOn / r.DetectorOff : (1 - r.DetectorOn) / (1 - r.DetectorOff);
+        double off = DetectorOff(r, noggin), ratio = s.Beeped ? r.DetectorOn / off : (1 - r.DetectorOn) / (1 - off);
         for (int i = First(s.AtMm - r.DetectorReachMm, step); i <= Last(w, s.AtMm + r.DetectorReachMm, step); i++) w[i] *= ratio;
     }
 
+    private static double DetectorOff(LineRates r, double noggin) => r.DetectorOff + (noggin * (r.DetectorOn - r.DetectorOff));
+
     /// <summary>Log of P(seen | none near) of a reading that is no tap, hits taken as a density over mm.</summary>
-    public static double LogNone(LineReading reading, LineRates r) => reading switch
+    public static double LogNone(LineReading reading, LineRates r, double noggin = 0) => reading switch
     {
         MagnetSweep s => (s.HitsMm.Count * Math.Log(r.MagnetFalsePerMm)) - (r.MagnetFalsePerMm * Math.Abs(s.ToMm - s.FromMm)),
-        ThinHole h => Math.Log(HoleOff(h.Met, r)),
-        DetectorSignal d => Math.Log(d.Beeped ? r.DetectorOff : 1 - r.DetectorOff),
+        ThinHole h => Math.Log(HoleOff(h.Met, r, noggin)),
+        DetectorSignal d => Math.Log(d.Beeped ? DetectorOff(r, noggin) : 1 - DetectorOff(r, noggin)),
         SweepAlong a => (Math.Min(a.Hits, 6) * Math.Log(AlongNone(a, r) / a.LengthMm)) - AlongNone(a, r),
         _ => 0,
     };

@@ -45,6 +45,11 @@ public sealed record SupportBelief(
     /// </summary>
     internal double LogRatio { get; init; }
 
+    internal NogginRows Rows { get; init; }
+
+    /// <summary>Noggins that holes have met.</summary>
+    internal IReadOnlyList<NogginFound> Noggins { get; init; } = [];
+
     /// <summary>Ceilings with readings both ways: the belief along the other direction, if the joists run that way (<see cref="ParallelProbability"/>).</summary>
     public SupportBelief? OtherWay { get; init; }
 
@@ -54,11 +59,16 @@ public sealed record SupportBelief(
     /// <summary>The same, at least the edge distance inside the support's edge.</summary>
     public double UsableAt(double atMm) => At(Usable, atMm);
 
-    /// <summary>The same at a place of a ceiling that was read both ways: joists spaced along x, or along y; of a wall y does not matter.</summary>
-    public double HitAt(double xMm, double yMm) => HitAt(xMm) + (OtherWay is { } other ? ParallelProbability * other.HitAt(yMm) : 0);
+    /// <summary>
+    /// The same at a place: a ceiling that was read both ways has joists spaced along x, or along y; on a wall a noggin that a hole met
+    /// may be there, and else y does not matter.
+    /// </summary>
+    public double HitAt(double xMm, double yMm) => HitAt(xMm) + (OtherWay is { } other ? ParallelProbability * other.HitAt(yMm) : Noggin(xMm, yMm, 0));
 
     /// <summary>The same, at least the edge distance inside the support's edge.</summary>
-    public double UsableAt(double xMm, double yMm) => UsableAt(xMm) + (OtherWay is { } other ? ParallelProbability * other.UsableAt(yMm) : 0);
+    public double UsableAt(double xMm, double yMm) => UsableAt(xMm) + (OtherWay is { } other ? ParallelProbability * other.UsableAt(yMm) : Noggin(xMm, yMm, Noggins.Count > 0 ? Rows.Priors.EdgeDistanceMm : 0));
+
+    private double Noggin(double xMm, double yMm, double edge) => Noggins.Count == 0 ? 0 : Noggins.Max(n => n.At(xMm, yMm, Rows.Priors.TimberWidthMm, edge));
 
     /// <summary>
     /// Chance that a support is behind a hole, from everything but that hole itself, given that the wall has studs or joists at
@@ -67,10 +77,10 @@ public sealed record SupportBelief(
     public double HitWithout(ThinHole hole, LineRates? rates = null)
     {
         var r = rates ?? LineRates.Default;
-        double p = Math.Clamp(HitAt(hole.AtMm, hole.HeightMm) / Math.Max(0.02, 1 - DabProbability), 1e-6, 1 - 1e-6);
+        double noggin = Rows.At(hole.HeightMm), p = Math.Clamp((OtherWay is null ? HitAt(hole.AtMm) : HitAt(hole.AtMm, hole.HeightMm)) / Math.Max(0.02, 1 - DabProbability), 1e-6, 1 - 1e-6);
         double on = ((1 - SteelProbability) * PointWeights.HoleOn(hole.Met, r)) + (SteelProbability * PointWeights.HoleOn(hole.Met, r, isSteel: true));
-        double odds = p / (1 - p) * PointWeights.HoleOff(hole.Met, r) / on;
-        return odds / (1 + odds);
+        double odds = p / (1 - p) * PointWeights.HoleOff(hole.Met, r, noggin) / on, stud = odds / (1 + odds);
+        return stud + ((1 - stud) * noggin);
     }
 
     private double At(IReadOnlyList<double> row, double atMm)

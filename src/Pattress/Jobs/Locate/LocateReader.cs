@@ -28,6 +28,7 @@ internal static class LocateReader
         return new(length, readings, zones)
         {
             Openings = [.. e.ItemsOf("openings").Select(o => new LineOpening(Side(o, "from_mm", length, problems), Ends(o, length, problems), o.TextOr("on_line", "no") == "yes"))],
+            WallHeightMm = e.NumberOr("wall_height_mm", 0),
             IsCeiling = e.TextOr("kind", "wall") == "ceiling",
             IsUp = e.TextOr("direction", "across") == "up" && e.TextOr("kind", "wall") == "wall",
         };

@@ -34,6 +34,7 @@ internal static class LocateShapes
         Field.Required("readings", new ListShape(Reading, 0, MostReadings)),
         Field.Optional("zones", new ListShape(new ObjectShape(Field.Required("from_mm", Place), Field.Required("to_mm", Place)), 0, MostZones), "Where a support is wanted."),
         Field.Optional("openings", new ListShape(new ObjectShape(Field.Required("from_mm", Place), Field.Required("to_mm", Place), Field.Optional("on_line", YesNo)), 0, MostOpenings)),
+        Field.Optional("wall_height_mm", new QuantityShape(Dimension.LengthMm, 300, Longest), "With the height of its readings: what is solid at the height of a row of noggins may be one."),
         Field.Optional("kind", new WordShape("wall", "ceiling")),
         Field.Optional("direction", new WordShape("across", "up"), "Up a wall: its supports are plates, noggins and battens, or one stud all along."));
 

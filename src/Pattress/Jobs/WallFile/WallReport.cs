@@ -33,12 +33,9 @@ public sealed record WallReport(Wall Wall, Reason Is, WallBelief Belief, Support
     {
         var belief = house.Of(wall.Id);
         var site = new CheckSite(hidden, wall.OldHoles.Count > 0 || wall.Readings.Any(r => r is { Withdrawn: false, Kind: "probe" or "hole" }), wall.Services.Any(s => s.IsElectrical));
-        return new(wall, Sentence(belief), belief, SupportsOf(wall, house), house.Zones(wall.Id),
+        return new(wall, Sentence(belief), belief, house.Line(wall.Id), house.Zones(wall.Id),
             Pattress.Walls.WallChecks.Next(belief, site), explain ? Changes(wall, house, null) : []);
     }
-
-    private static SupportBelief SupportsOf(Wall wall, HouseBelief house) =>
-        wall.Kind == "ceiling" ? SupportModel.Infer(LineScans.BothWays(wall)) : house.Line(wall.Id);
 
     private static Reason Sentence(WallBelief belief)
     {

@@ -10,6 +10,7 @@ public static class LineScans
         new(wall.WidthMm, All(wall, Same), zones)
         {
             IsCeiling = wall.Kind == "ceiling",
+            WallHeightMm = wall.Kind == "wall" ? wall.HeightMm : 0,
             Openings = [.. wall.Openings.Select(o => new LineOpening(o.Area.X, o.Area.Right, false))],
         };
 
