@@ -72,7 +72,8 @@ public class NogginRowTests
         double before = SupportModel.Infer(bare, priors: steel).HitAt(1700), odds = before / (1 - before) * 0.98 * 0.64 / 0.004;
         Assert.Equal(odds / (1 + odds), SupportModel.Infer(hole, priors: steel).HitAt(1700), 0.01);
         Assert.Equal(SupportModel.Infer(bare, priors: timber).HitAt(1700), SupportModel.Infer(hole, priors: timber).HitAt(1700), 1e-9);
-        Assert.True(SupportModel.Infer(hole).SteelProbability > 0.8);
+        // One stud wall in five is of steel: where metal was met it mostly is.
+        Assert.True(SupportModel.Infer(hole).SteelProbability > 0.5);
     }
 
     [Theory] // noted a fifth as often over a support: laths and foam are passed on the way, masonry is met where none is

@@ -32,8 +32,8 @@ public sealed class BuiltView : WallView
     {
         var holes = bracket.Plate.Holes.Select(h => new Point(bracket.At.X + h.X, bracket.At.Y + h.Y)).ToArray();
         var hit = holes.Select(HitAt).ToArray();
-        var column = BestColumn(holes);
-        var ideas = _house.At(Wall.Id, bracket.At).SelectMany(b => Ideas(b, holes, hit, column));
+        var lines = LinesThatMeet(holes);
+        var ideas = _house.At(Wall.Id, bracket.At).SelectMany(b => Ideas(b, holes, hit, lines));
         return [.. ideas.Where(i => i.Probability >= LeastIdea).OrderByDescending(i => i.Probability).ThenBy(i => i.First.BuildUp, StringComparer.Ordinal).Take(MostIdeas)];
     }
 
@@ -65,7 +65,7 @@ public sealed class BuiltView : WallView
 
     private const double ZoneMm = 25;
 
-    private static IEnumerable<Idea> Ideas(Believed b, Point[] holes, double[] hit, (IReadOnlyList<int> Holes, double Usable) column)
+    private static IEnumerable<Idea> Ideas(Believed b, Point[] holes, double[] hit, IReadOnlyList<(int[] Holes, double Usable)> lines)
     {
         int[] all = [.. Enumerable.Range(0, holes.Length)];
         var none = new double[holes.Length];
@@ -73,7 +73,7 @@ public sealed class BuiltView : WallView
         {
             case "timber_stud" or "steel_stud" or "joist" or "batten":
                 double most = hit.Max();
-                yield return new([Spots.Support(b)], b.Probability * column.Usable, true, column.Holes, hit);
+                foreach (var line in lines) yield return new([Spots.Support(b)], b.Probability * line.Usable, true, line.Holes, hit);
                 yield return new(Spots.Between(b, Fixings.Spread.None), b.Probability * (1 - most), false, all, hit);
                 break;
             case "dab" when b.BuildUp.Family != "laminate":
@@ -86,14 +86,21 @@ public sealed class BuiltView : WallView
         }
     }
 
-    /// <summary>The column of holes (on a ceiling a row of them too) that is likeliest to meet a support well inside its edges.</summary>
-    private (IReadOnlyList<int> Holes, double Usable) BestColumn(Point[] holes)
+    /// <summary>
+    /// The holes in a line that are likeliest to meet a support well inside its edges: a column of them, and on a ceiling a row for the
+    /// case that its joists run the other way. Joists run one way or the other, so the two exclude each other.
+    /// </summary>
+    private IReadOnlyList<(int[] Holes, double Usable)> LinesThatMeet(Point[] holes) => _line.OtherWay is not { } other
+        ? [Best(holes, p => p.X, UsableAt)]
+        : [Best(holes, p => p.X, p => _line.UsableAt(p.X)), Best(holes, p => p.Y, p => _line.ParallelProbability * other.UsableAt(p.Y))];
+
+    private static (int[] Holes, double Usable) Best(Point[] holes, Func<Point, double> along, Func<Point, double> usable)
     {
-        (IReadOnlyList<int> Holes, double Usable) best = ([0], -1);
-        foreach (int[] column in Columns(holes, p => p.X).Concat(_line.OtherWay is null ? [] : Columns(holes, p => p.Y)))
+        (int[] Holes, double Usable) best = ([0], -1);
+        foreach (int[] line in Columns(holes, along))
         {
-            double usable = column.Min(j => UsableAt(holes[j]));
-            if (usable > best.Usable + 1e-9) best = (column, usable);
+            double least = line.Min(j => usable(holes[j]));
+            if (least > best.Usable + 1e-9) best = (line, least);
         }
         return best;
     }

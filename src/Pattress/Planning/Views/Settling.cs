@@ -22,8 +22,24 @@ internal static class Settling
         true, wall.Readings.Any(r => r.Kind is "hole" or "probe" && !r.Withdrawn),
         wall.Services.Any(s => s.IsElectrical) && !wall.Readings.Any(r => r.Kind == "outlet" && !r.Withdrawn))
     {
-        Also = wall.Kind == "ceiling" ? "rattle" : wall.OtherSide == "outside" ? "cold" : "",
+        Also = (wall.Kind == "ceiling" ? "rattle" : wall.OtherSide == "outside" ? "cold" : "") is var also && Read(wall, also).Any() ? "" : also,
     };
+
+    /// <summary>Taps near a place after which more of them tell nothing new (assumed).</summary>
+    private const int EnoughTaps = 3;
+
+    /// <summary>What was done at a place already is not proposed there again.</summary>
+    private static bool Done(Wall wall, Point at, string check) => check switch
+    {
+        "tap" => Read(wall, check).Count(r => Near(r, at)) >= EnoughTaps,
+        "hole" => HasHole(wall, at),
+        "magnet" => Read(wall, check).Any(r => Math.Abs(r.From!.Value.Y - at.Y) <= NearMm && Math.Min(r.From.Value.X, r.To!.Value.X) <= at.X && at.X <= Math.Max(r.From.Value.X, r.To.Value.X)),
+        _ => Read(wall, check).Any(r => Near(r, at)),
+    };
+
+    private static IEnumerable<Reading> Read(Wall wall, string kind) => wall.Readings.Where(r => !r.Withdrawn && r.Kind == kind);
+
+    private static bool Near(Reading r, Point at) => r.At is { } p && Math.Max(Math.Abs(p.X - at.X), Math.Abs(p.Y - at.Y)) <= NearMm;
 
     /// <summary>The check, or null where none helps.</summary>
     public static CheckToDo? Best(Wall wall, IReadOnlyList<BuildUpBelief> believed, BracketPlan bracket, IReadOnlyList<string> items)
@@ -33,7 +49,7 @@ internal static class Settling
         double[] prior = [.. kept.Select(b => b.Probability / kept.Sum(k => k.Probability))];
         var site = Site(wall) with { HasHole = HasHole(wall, bracket.Actions.At) };
         double[][] holds = OrElsewhere(Holds(bracket, kept), kept.Count);
-        var helpful = WallChecks.Offers(kept, site, WallRates.Default).Select(o => (Offer: o, After: After(prior, holds, o)))
+        var helpful = WallChecks.Offers(kept, site, WallRates.Default).Where(o => !Done(wall, bracket.Actions.At, o.Id)).Select(o => (Offer: o, After: After(prior, holds, o)))
             .Where(o => o.After >= Before(prior, holds) + LeastGain).OrderByDescending(o => (o.After - Before(prior, holds)) / o.Offer.Price)
             .ThenBy(o => o.Offer.Id, StringComparer.Ordinal).Take(MostOffers).ToList();
         if (helpful.Count == 0) return null;
@@ -51,7 +67,7 @@ internal static class Settling
 
     /// <summary>A hole at the bracket's place; one elsewhere on the wall may be in another part of it.</summary>
     private static bool HasHole(Wall wall, Point at) =>
-        wall.Readings.Any(r => r is { Withdrawn: false, Kind: "hole" or "probe", At: { } p } && Math.Max(Math.Abs(p.X - at.X), Math.Abs(p.Y - at.Y)) <= NearMm);
+        Read(wall, "hole").Concat(Read(wall, "probe")).Any(r => Near(r, at));
 
     /// <summary>Wires are cheap once there is a hole: the policy takes that from the last check of the list.</summary>
     private static IEnumerable<(CheckOffer Offer, double After)> HoleLast(IReadOnlyList<(CheckOffer Offer, double After)> offers)
