@@ -19,14 +19,14 @@ internal static class LineExplain
         double[] places = all.Zones.Count > 0 ? [.. all.Zones.Select(z => z.BestMm)] : [.. all.Supports.OrderByDescending(s => s.Probability).Take(1).Select(s => s.CentreMm)];
         if (places.Length == 0) return [];
         double now = places.Average(p => LogOdds(all.HitAt(p)));
-        return [.. scan.Readings.Take(Most).Select(r => Without(reader, bare, r, rates, priors, places, now))
+        return [.. scan.Readings.Take(Most).Select(r => Without(reader, bare, r, rates, priors, places, now, (b, p) => b.HitAt(p)))
             .OrderByDescending(i => Math.Abs(i.LogOdds)).ThenBy(i => i.Reading, StringComparer.Ordinal)];
     }
 
-    private static LineInfluence Without(LineReader reader, LineScan scan, LineReading reading, LineRates rates, LinePriors priors, double[] places, double now)
+    private static LineInfluence Without(LineReader reader, LineScan scan, LineReading reading, LineRates rates, LinePriors priors, double[] places, double now, Func<SupportBelief, double, double> met)
     {
         var belief = reader.Read(scan with { Readings = [.. scan.Readings.Where(r => r.Id != reading.Id)] }, rates, priors);
-        double without = places.Average(p => LogOdds(belief.HitAt(p)));
+        double without = places.Average(p => LogOdds(met(belief, p)));
         return new(reading.Id, now - without, places[0], Chance(without), Chance(now));
     }
 
@@ -40,9 +40,12 @@ internal static class LineExplain
         var bare = scan with { Zones = [] };
         var all = reader.Read(bare, rates, priors);
         return [.. scan.Readings.Where(r => only is null || only.Contains(r.Id)).Take(Most).Select(r => (Reading: r, At: Place(r, all)))
-            .Select(p => Without(reader, bare, p.Reading, rates, priors, [p.At], LogOdds(all.HitAt(p.At))))
+            .Select(p => Without(reader, bare, p.Reading, rates, priors, [p.At], LogOdds(Met(p.Reading)(all, p.At)), Met(p.Reading)))
             .OrderByDescending(i => Math.Abs(i.LogOdds)).ThenBy(i => i.Reading, StringComparer.Ordinal)];
     }
+
+    /// <summary>What a reading speaks of: a support along the line; a hole of whatever timber it met, a noggin too.</summary>
+    private static Func<SupportBelief, double, double> Met(LineReading reading) => reading is ThinHole h ? (b, p) => b.MetBy(h, p) : (b, p) => b.HitAt(p);
 
     private static double Place(LineReading reading, SupportBelief all)
     {

@@ -68,6 +68,13 @@ public sealed record SupportBelief(
     /// <summary>The same, at least the edge distance inside the support's edge.</summary>
     public double UsableAt(double xMm, double yMm) => UsableAt(xMm) + (OtherWay is { } other ? ParallelProbability * other.UsableAt(yMm) : Noggin(xMm, yMm, Noggins.Count > 0 ? Rows.Priors.EdgeDistanceMm : 0));
 
+    /// <summary>Chance that a hole of the line met a support, or a noggin of the row that may be at its height.</summary>
+    internal double MetBy(ThinHole hole, double atMm)
+    {
+        double stud = HitAt(atMm), row = Math.Max(0, 1 - stud - DabProbability) * Rows.At(hole.HeightMm);
+        return stud + Math.Max(row, Noggin(atMm, hole.HeightMm, 0));
+    }
+
     private double Noggin(double xMm, double yMm, double edge) => Noggins.Count == 0 ? 0 : Noggins.Max(n => n.At(xMm, yMm, Rows.Priors.TimberWidthMm, edge));
 
     /// <summary>
