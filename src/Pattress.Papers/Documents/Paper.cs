@@ -1,3 +1,5 @@
+using Pattress.Working;
+
 namespace Pattress.Papers.Documents;
 
 /// <summary>A paper: what it says, block by block. How it is set on pages is the renderer's.</summary>
@@ -30,6 +32,9 @@ public sealed record Column(string Head, double Share, bool Right = false);
 public sealed record Table(string Caption, IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string>> Rows, bool Tall = false) : Block
 {
     public const string Tick = "\u2610";
+
+    /// <summary>Cells that hold a formula, line by line, by row and column; their text says the same to a reader that cannot draw it.</summary>
+    public IReadOnlyDictionary<(int Row, int Column), IReadOnlyList<Setting>> Formulas { get; init; } = new Dictionary<(int, int), IReadOnlyList<Setting>>();
 }
 
 /// <summary>Drawings side by side as far as they fit, at the size that they were made for.</summary>

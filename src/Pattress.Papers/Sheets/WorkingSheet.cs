@@ -78,14 +78,27 @@ internal static class WorkingSheet
 
     private static Table Steps(BracketAnswer bracket, Words words) => new(
         words.T("working_of", Said.Count(bracket.Index + 1)),
-        [new(words.T("col.symbol"), 16), new(words.T("col.formula"), 46), new(words.T("col.result"), 18, true), new(words.T("col.clause"), 34)],
-        [.. bracket.Working.Select(Row)]);
+        [new(words.T("col.symbol"), 13), new(words.T("col.formula"), 54), new(words.T("col.result"), 17, true), new(words.T("col.clause"), 30)],
+        [.. bracket.Working.Select(step => Row(step, words))])
+    {
+        Formulas = bracket.Working.SelectMany(Formulas).ToDictionary(),
+    };
 
-    private static string Set(string formula) => formula.Replace(" * ", " × ", StringComparison.Ordinal).Replace(" - ", " − ", StringComparison.Ordinal);
+    private static IEnumerable<KeyValuePair<(int Row, int Column), IReadOnlyList<Setting>>> Formulas(Step step, int row)
+    {
+        bool condition = step.Symbol == Step.Case;
+        if (!condition) yield return new((row, 0), [FormulaSetting.Symbol(step.Symbol)]);
+        if (!IsNumber(step)) yield return new((row, 1), [FormulaSetting.Formula(step.Formula), .. Numbers(step)]);
+        if (!condition) yield return new((row, 2), [FormulaSetting.Result(Shows.ThreeFigures(step.Value), step.Unit)]);
+    }
 
-    private static IReadOnlyList<string> Row(Step step) =>
-    [
-        step.Symbol, step.Inputs.Count > 0 ? $"{Set(step.Formula)}\n= {Set(step.NumbersAs(Shows.FiveFigures))}" : Set(step.Formula),
-        $"{Shows.ThreeFigures(step.Value)} {step.Unit}".TrimEnd(), step.Clause,
-    ];
+    private static IEnumerable<Setting> Numbers(Step step) => step.Inputs.Count == 0 ? []
+        : [FormulaSetting.Row(new SetSign(step.Symbol == Step.Case ? ":" : "="), FormulaSetting.Numbers(step.Numbers, Shows.FiveFigures))];
+
+    // From a table: the formula is the number itself, which stands under the result.
+    private static bool IsNumber(Step step) => double.TryParse(step.Formula, CultureInfo.InvariantCulture, out _);
+
+    private static IReadOnlyList<string> Row(Step step, Words words) => step.Symbol == Step.Case
+        ? ["", FormulaText.Formula(step.Formula), words.T(step.Value != 0 ? "working_so" : "working_not_so"), step.Clause]
+        : [FormulaText.Symbol(step.Symbol), IsNumber(step) ? "" : FormulaText.Formula(step.Formula), $"{Shows.ThreeFigures(step.Value)} {step.Unit}".TrimEnd(), step.Clause];
 }

@@ -13,9 +13,9 @@ internal sealed class TableSetter(Flow flow)
         Caption(table);
         flow.Add(new Open(Role.Table));
         Head(table, widths, repeated: false);
-        foreach (var row in table.Rows)
+        for (int i = 0; i < table.Rows.Count; i++)
         {
-            var cells = Lines(row, widths, Letters.Cell);
+            var cells = Cells(table, i, widths);
             if (flow.Need(Height(cells, Letters.Cell, table.Tall))) Head(table, widths, repeated: true);
             Row(cells, table, widths, Letters.Cell, Role.Cell, table.Tall);
             Line(LineMm);
@@ -28,8 +28,8 @@ internal sealed class TableSetter(Flow flow)
     public static double LeastMm(Table table, double width)
     {
         double[] widths = Widths(table, width);
-        double first = table.Rows.Count == 0 ? 0 : Height(Lines(table.Rows[0], widths, Letters.Cell), Letters.Cell, table.Tall);
-        return 8 + Height(Lines([.. table.Columns.Select(c => c.Head)], widths, Letters.CellHead), Letters.CellHead, false) + first;
+        double first = table.Rows.Count == 0 ? 0 : Height(Cells(table, 0, widths), Letters.Cell, table.Tall);
+        return 8 + Height(Heads(table, widths), Letters.CellHead, false) + first;
     }
 
     private void Caption(Table table)
@@ -44,14 +44,14 @@ internal sealed class TableSetter(Flow flow)
 
     private void Head(Table table, double[] widths, bool repeated)
     {
-        var cells = Lines([.. table.Columns.Select(c => c.Head)], widths, Letters.CellHead);
+        var cells = Heads(table, widths);
         if (repeated) flow.Add(new Open(Role.Aside));
         Row(cells, table, widths, Letters.CellHead, repeated ? null : Role.HeadCell, false);
         if (repeated) flow.Add(new Close());
         Line(0.35);
     }
 
-    private void Row(IReadOnlyList<string>[] cells, Table table, double[] widths, Letters letters, Role? role, bool tall)
+    private void Row(Filling[] cells, Table table, double[] widths, Letters letters, Role? role, bool tall)
     {
         double x = flow.Left;
         if (role is not null) flow.Add(new Open(Role.Row));
@@ -66,18 +66,26 @@ internal sealed class TableSetter(Flow flow)
         flow.Y += Height(cells, letters, tall);
     }
 
-    private void Cell(IReadOnlyList<string> lines, double x, double width, Letters letters, bool right)
+    private void Cell(Filling cell, double x, double width, Letters letters, bool right)
     {
-        for (int i = 0; i < lines.Count; i++)
+        if (cell.Formula is { } formula)
         {
-            if (lines[i] == Table.Tick)
-            {
-                flow.Aside(new Frame(x + PadMm, flow.Y + PadMm * 0.7 + 0.3, 3, 3, 0.25));
-                continue;
-            }
-            double at = right ? x + width - PadMm - letters.WidthMm(lines[i]) : x + PadMm;
-            flow.Add(new Run(at, flow.Y + PadMm * 0.7 + i * letters.LineMm + letters.BaseMm, lines[i], letters.Face, letters.SizePt));
+            double at = right ? x + width - PadMm - formula.Width : x + PadMm;
+            foreach (var ink in formula.At(at, flow.Y + PadMm * 0.7 + Math.Max(letters.BaseMm, formula.Up))) flow.Add(ink);
+            return;
         }
+        for (int i = 0; i < cell.Lines.Count; i++) Text(cell.Lines[i], x, width, i * letters.LineMm, letters, right);
+    }
+
+    private void Text(string line, double x, double width, double down, Letters letters, bool right)
+    {
+        if (line == Table.Tick)
+        {
+            flow.Aside(new Frame(x + PadMm, flow.Y + PadMm * 0.7 + 0.3, 3, 3, 0.25));
+            return;
+        }
+        double at = right ? x + width - PadMm - letters.WidthMm(line) : x + PadMm;
+        flow.Add(new Run(at, flow.Y + PadMm * 0.7 + down + letters.BaseMm, line, letters.Face, letters.SizePt));
     }
 
     private void Line(double width) => flow.Aside(new Rule(flow.Left, flow.Y, flow.Left + flow.Width, flow.Y, width));
@@ -88,9 +96,20 @@ internal sealed class TableSetter(Flow flow)
         return [.. table.Columns.Select(c => c.Share / sum * width)];
     }
 
-    private static IReadOnlyList<string>[] Lines(IReadOnlyList<string> row, double[] widths, Letters letters) =>
-        [.. row.Select((text, i) => letters.Lines(text, widths[i] - 2 * PadMm))];
+    private static Filling[] Heads(Table table, double[] widths) =>
+        [.. table.Columns.Select((c, i) => new Filling(Letters.CellHead.Lines(c.Head, widths[i] - 2 * PadMm)))];
 
-    private static double Height(IReadOnlyList<string>[] cells, Letters letters, bool tall) =>
-        Math.Max(tall ? TallMm : 0, cells.Max(c => c.Count) * letters.LineMm + 1.6 * PadMm);
+    private static Filling[] Cells(Table table, int row, double[] widths) => [.. table.Rows[row].Select((text, i) =>
+        table.Formulas.TryGetValue((row, i), out var formula)
+            ? new Filling([text], MathSetter.Lines(formula, widths[i] - 2 * PadMm, Letters.Cell.SizePt))
+            : new Filling(Letters.Cell.Lines(text, widths[i] - 2 * PadMm)))];
+
+    private static double Height(Filling[] cells, Letters letters, bool tall) =>
+        Math.Max(tall ? TallMm : 0, cells.Max(c => c.HeightMm(letters)) + 1.6 * PadMm);
+
+    /// <summary>What stands in a cell: lines of text, or a formula.</summary>
+    private sealed record Filling(IReadOnlyList<string> Lines, MathBox? Formula = null)
+    {
+        public double HeightMm(Letters letters) => Formula is { } f ? Math.Max(letters.LineMm, Math.Max(letters.BaseMm, f.Up) + f.Down) : Lines.Count * letters.LineMm;
+    }
 }

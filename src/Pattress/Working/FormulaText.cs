@@ -28,6 +28,9 @@ public static class FormulaText
         return Symbol(name);
     });
 
+    /// <summary>A formula into which numbers were put already, each written as whoever shows it wants.</summary>
+    public static string Numbers(string numbers, Func<double, string> show) => Typeset(FormulaParser.Parse(numbers), Symbol, 0, n => show(n.Value).Replace('-', '−'));
+
     /// <summary>A number to so many significant digits, without trailing zeros.</summary>
     public static string Number(double value, int digits = 4)
     {
@@ -51,18 +54,18 @@ public static class FormulaText
         "nu" => "ν", "eta" => "η", "phi" => "φ", "Phi" => "Φ", "mu" => "μ", "Omega" => "Ω", "theta" => "θ", "PI" => "π", _ => word,
     };
 
-    private static string Typeset(FormulaNode node, Func<string, string> name, int outer = 0) => node switch
+    private static string Typeset(FormulaNode node, Func<string, string> name, int outer = 0, Func<NumberNode, string>? number = null) => node switch
     {
-        NumberNode n => n.Text,
+        NumberNode n => number?.Invoke(n) ?? n.Text,
         NameNode n => name(n.Name),
-        MinusNode m => "−" + Typeset(m.Of, name, 4),
-        BinaryNode b => Operation(b, name, outer),
-        ChoiceNode c => Wrap($"{Typeset(c.Then, name)} if {Typeset(c.If, name)}, else {Typeset(c.Else, name)}", outer > 0),
-        CallNode c => Call(c, name),
+        MinusNode m => Wrap("−" + Typeset(m.Of, name, 4, number), outer > 3),
+        BinaryNode b => Operation(b, name, outer, number),
+        ChoiceNode c => Wrap($"{Typeset(c.Then, name, 0, number)} if {Typeset(c.If, name, 0, number)}, else {Typeset(c.Else, name, 0, number)}", outer > 0),
+        CallNode c => Wrap(Call(c, name, number), outer >= 5 && c.Function == "Pow"),
         _ => throw new FormatException(node.GetType().Name),
     };
 
-    private static string Operation(BinaryNode b, Func<string, string> name, int outer)
+    private static string Operation(BinaryNode b, Func<string, string> name, int outer, Func<NumberNode, string>? number)
     {
         int rank = b.Operator switch { "*" or "/" => 3, "+" or "-" => 2, _ => 1 };
         int right = b.Operator is "-" or "/" ? rank + 1 : rank;
@@ -70,20 +73,20 @@ public static class FormulaText
         {
             "*" => "·", "/" => " / ", "+" => " + ", "-" => " − ", "<=" => " ≤ ", ">=" => " ≥ ", "==" => " = ", "&&" => " and ", "||" => " or ", _ => $" {b.Operator} ",
         };
-        return Wrap(Typeset(b.Left, name, rank) + sign + Typeset(b.Right, name, right), rank < outer);
+        return Wrap(Typeset(b.Left, name, rank, number) + sign + Typeset(b.Right, name, right, number), rank < outer);
     }
 
-    private static string Call(CallNode call, Func<string, string> name)
+    private static string Call(CallNode call, Func<string, string> name, Func<NumberNode, string>? number)
     {
-        string first = Typeset(call.Arguments[0], name);
+        string first = Typeset(call.Arguments[0], name, 0, number);
         return call.Function switch
         {
-            "Pow" => Typeset(call.Arguments[0], name, 5) + Power(Typeset(call.Arguments[1], name, 5)),
+            "Pow" => Typeset(call.Arguments[0], name, 5, number) + Power(Typeset(call.Arguments[1], name, call.Arguments[1] is MinusNode ? 0 : 5, number)),
             "Sqrt" => call.Arguments[0] is NameNode or NumberNode ? "√" + first : $"√({first})",
             "Abs" => $"|{first}|",
             "Log" => $"ln({first})",
             "Ceiling" => $"⌈{first}⌉",
-            _ => $"{call.Function.ToLowerInvariant()}({string.Join("; ", call.Arguments.Select(a => Typeset(a, name)))})",
+            _ => $"{call.Function.ToLowerInvariant()}({string.Join("; ", call.Arguments.Select(a => Typeset(a, name, 0, number)))})",
         };
     }
 
