@@ -60,7 +60,7 @@ public static class FormulaSetting
     {
         NumberNode n => Fenced(figures(n), figures(n) is SetRow && outer >= Product),
         NameNode n => name(n.Name),
-        MinusNode m => Fenced(Row(new SetText("−"), Of(m.Of, name, figures, Signed)), outer >= Product),
+        MinusNode m => Fenced(Row(new SetText("−"), Of(m.Of, name, figures, Signed)), outer > Sum && outer != Product),
         BinaryNode { Operator: "/" } b => Fenced(new SetFraction(Of(b.Left, name, figures, 0), Of(b.Right, name, figures, 0)), outer >= Atom),
         BinaryNode b => Operation(b, name, figures, outer),
         ChoiceNode c => Fenced(Row(Of(c.Then, name, figures, 1), new SetSign(" if "), Of(c.If, name, figures, 1), new SetSign(", else "), Of(c.Else, name, figures, 1)), outer > 0),
@@ -72,7 +72,7 @@ public static class FormulaSetting
     {
         int rank = b.Operator switch { "*" => Product, "+" or "-" => Sum, _ => 1 };
         string sign = b.Operator switch { "*" => "·", "-" => "−", "<=" => "≤", ">=" => "≥", "==" => "=", "&&" => " and ", "||" => " or ", var o => o };
-        var right = Of(b.Right, name, figures, b.Operator is "-" ? rank + 1 : rank);
+        var right = Of(b.Right, name, figures, b.Right is MinusNode && rank > 1 ? Signed : b.Operator is "-" ? rank + 1 : rank);
         return Fenced(Row(Of(b.Left, name, figures, rank), new SetSign(sign), right), rank < outer);
     }
 
@@ -88,14 +88,13 @@ public static class FormulaSetting
             "Abs" => new SetFence("|", At(0), "|"),
             "Ceiling" => new SetFence("⌈", At(0), "⌉"),
             "Floor" => new SetFence("⌊", At(0), "⌋"),
-            "Min" or "Max" => Function(call, [.. Arguments(call, call.Function).Select(a => Of(a, name, figures, 0))]),
-            _ => Function(call, [.. call.Arguments.Select((_, i) => At(i))]),
+            _ => Function(call, [.. Arguments(call).Select(a => Of(a, name, figures, 0))]),
         };
     }
 
-    // min(min(a; b); c) is min(a; b; c).
-    private static IEnumerable<FormulaNode> Arguments(CallNode call, string function) =>
-        call.Arguments.SelectMany(a => a is CallNode inner && inner.Function == function ? Arguments(inner, function) : [a]);
+    /// <summary>The arguments of a function; min(min(a; b); c) is min(a; b; c).</summary>
+    internal static IEnumerable<FormulaNode> Arguments(CallNode call) => call.Function is "Min" or "Max"
+        ? call.Arguments.SelectMany(a => a is CallNode inner && inner.Function == call.Function ? Arguments(inner) : [a]) : call.Arguments;
 
     private static Setting Function(CallNode call, IReadOnlyList<Setting> arguments)
     {

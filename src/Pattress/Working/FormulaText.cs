@@ -58,7 +58,7 @@ public static class FormulaText
     {
         NumberNode n => number?.Invoke(n) ?? n.Text,
         NameNode n => name(n.Name),
-        MinusNode m => Wrap("−" + Typeset(m.Of, name, 4, number), outer > 3),
+        MinusNode m => Wrap("−" + Typeset(m.Of, name, 4, number), outer > 4),
         BinaryNode b => Operation(b, name, outer, number),
         ChoiceNode c => Wrap($"{Typeset(c.Then, name, 0, number)} if {Typeset(c.If, name, 0, number)}, else {Typeset(c.Else, name, 0, number)}", outer > 0),
         CallNode c => Wrap(Call(c, name, number), outer >= 5 && c.Function == "Pow"),
@@ -73,7 +73,7 @@ public static class FormulaText
         {
             "*" => "·", "/" => " / ", "+" => " + ", "-" => " − ", "<=" => " ≤ ", ">=" => " ≥ ", "==" => " = ", "&&" => " and ", "||" => " or ", _ => $" {b.Operator} ",
         };
-        return Wrap(Typeset(b.Left, name, rank, number) + sign + Typeset(b.Right, name, right, number), rank < outer);
+        return Wrap(Typeset(b.Left, name, rank, number) + sign + Wrap(Typeset(b.Right, name, right, number), b.Right is MinusNode && rank > 1), rank < outer);
     }
 
     private static string Call(CallNode call, Func<string, string> name, Func<NumberNode, string>? number)
@@ -86,7 +86,7 @@ public static class FormulaText
             "Abs" => $"|{first}|",
             "Log" => $"ln({first})",
             "Ceiling" => $"⌈{first}⌉",
-            _ => $"{call.Function.ToLowerInvariant()}({string.Join("; ", call.Arguments.Select(a => Typeset(a, name, 0, number)))})",
+            _ => $"{call.Function.ToLowerInvariant()}({string.Join("; ", FormulaSetting.Arguments(call).Select(a => Typeset(a, name, 0, number)))})",
         };
     }
 

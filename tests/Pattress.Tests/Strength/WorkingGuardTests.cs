@@ -1,4 +1,5 @@
 using Pattress.Strength;
+using Pattress.Tests.Working;
 using Pattress.Working;
 
 namespace Pattress.Tests.Strength;
@@ -48,6 +49,8 @@ public class WorkingGuardTests
         double tolerance = 1e-12 * Math.Abs(step.Value);
         Assert.True(Math.Abs(fromInputs - step.Value) <= tolerance, $"{step.Symbol} = {step.Formula} gives {fromInputs:R}, printed {step.Value:R}");
         Assert.True(Math.Abs(fromNumbers - step.Value) <= tolerance, $"{step.Symbol} = {step.Numbers} gives {fromNumbers:R}, printed {step.Value:R}");
+        double fromSet = SetBack.Value(FormulaSetting.Numbers(step.Numbers, FormulaNumbers.Text));
+        Assert.True(Math.Abs(fromSet - step.Value) <= tolerance, $"{step.Symbol} as set gives {fromSet:R}, printed {step.Value:R}");
         Assert.Contains(step.Symbol == Step.Case ? "so it is" : FormulaText.Symbol(step.Symbol) + " = ", FormulaText.Line(step));
         Assert.DoesNotContain("?", step.Formula[..step.Formula.TakeWhile(c => c != '(').Count()]);
         Assert.NotEqual("", step.Clause);

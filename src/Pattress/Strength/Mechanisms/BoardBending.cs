@@ -21,8 +21,9 @@ public static class BoardBending
         double P_yield = trace.Step("P_yield", 2 * PI * Sqrt(m_across * m_along), "N", "mechanics: yield lines", [In.Of(m_across), In.Of(m_along)]);
         double k_reserve = Factors.Value("board_reserve", "k_reserve", "", trace);
         double n = b.Group > 1 && b.Spacing < b.Span ? b.Group : 1;
-        double R_k = trace.Step("R_k", (P_crack >= P_yield ? P_yield : P_crack + k_reserve * (P_yield - P_crack)) / n, "N", "mechanics: flexure between supports, shared by n fixings in the bay",
-            [In.Of(P_crack), In.Of(P_yield), In.Of(k_reserve), In.Of(n)]);
+        double P_bay = trace.Step("P_bay", P_crack >= P_yield ? P_yield : P_crack + k_reserve * (P_yield - P_crack), "N", "mechanics: flexure between supports",
+            [In.Of(P_crack), In.Of(P_yield), In.Of(k_reserve)]);
+        double R_k = trace.Step("R_k", P_bay / n, "N", "mechanics: flexure between supports, shared by n fixings in the bay", [In.Of(P_bay), In.Of(n)]);
         double layers = b.Layers;
         if (b.Layers > 1) trace.Step("R_k_glued", R_k * layers, "N", "mechanics: layers glued to one board, the upper end; not counted", [In.Of(R_k), In.Of(layers)]);
         return Board.Finish("board_flexure", R_k, b, trace, BoardModelError.Flexure.V);
