@@ -10,6 +10,9 @@ public sealed class ScipSolver : IProgramSolver
     public string Name => "scip";
 
     /// <inheritdoc/>
+    public bool SearchFirst => true;
+
+    /// <inheritdoc/>
     public Task<ProgramAnswer> Solve(IntegerProgram program, double seconds, CancellationToken cancel) => NativeSolver.Run("SCIP", program, seconds, cancel);
 }
 

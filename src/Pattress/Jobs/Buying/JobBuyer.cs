@@ -18,7 +18,7 @@ public static class JobBuyer
         if (choice is null) return Infeasible(house.Plan, solver, await Buyer.GiveUp(problem, solver, cancel));
         var plan = Planner.House(job, data, Chosen(house.Needs, problem, choice), cancel).Plan;
         var mix = await Buyer.Solve(problem with { Rules = problem.Rules with { OneKindPerClass = false } }, solver, cancel);
-        return Answer(plan, problem, choice, mix, solver);
+        return Answer(plan, problem, choice, mix);
     }
 
     /// <summary>The rules of a job's settings.</summary>
@@ -53,11 +53,11 @@ public static class JobBuyer
         return new(code);
     }
 
-    private static BuyAnswer Answer(PlanAnswer plan, BuyingCase problem, BuyingChoice choice, BuyingChoice? mix, IProgramSolver solver)
+    private static BuyAnswer Answer(PlanAnswer plan, BuyingCase problem, BuyingChoice choice, BuyingChoice? mix)
     {
         var lines = new BuyLines(problem, choice).All();
         bool cheaper = mix is not null && mix.Expected < choice.Expected;
-        return new(plan with { Buy = lines, BuyTotal = lines.Sum(l => l.Price) }, choice.Status == ProgramStatus.Optimal ? "optimal" : "feasible", solver.Name,
+        return new(plan with { Buy = lines, BuyTotal = lines.Sum(l => l.Price) }, choice.Status == ProgramStatus.Optimal ? "optimal" : "feasible", choice.By,
             choice.Expected, choice.Bound, choice.SecondTrip, [.. choice.Classes.Select(c => Class(problem, c))],
             cheaper ? new(mix!.Expected, choice.Expected - mix.Expected, new BuyLines(problem, mix).All()) : null, [], Notes(problem, choice), Assumed(problem.Rules));
     }

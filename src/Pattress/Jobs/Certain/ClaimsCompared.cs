@@ -19,8 +19,6 @@ public sealed record ClaimSide(string Kind, double? MeanN, double? LowN, double?
 /// <param name="Reasons">Why they are not comparable.</param>
 public sealed record ClaimsCompared(IReadOnlyList<ClaimSide> Claims, bool Comparable, double? ChanceStronger, IReadOnlyList<Reason> Reasons)
 {
-    private const double NinetyPercent = 1.6448536269514722;
-
     /// <summary>Reads two claims by the door of <c>pattress compare</c> and compares them.</summary>
     public static Outcome<ClaimsCompared> Of(ClaimWords a, ClaimWords b)
     {
@@ -38,7 +36,7 @@ public sealed record ClaimsCompared(IReadOnlyList<ClaimSide> Claims, bool Compar
     }
 
     private static ClaimSide Side(ClaimAsRead c) => c.Common is not { } common ? new(c.Claim.Kind, null, null, null, c.Reasons)
-        : new(c.Claim.Kind, common.MedianN, common.MedianN * Math.Exp(-NinetyPercent * common.LogSd), common.MedianN * Math.Exp(NinetyPercent * common.LogSd), c.Reasons);
+        : new(c.Claim.Kind, common.MedianN, common.MedianN * Math.Exp(-Normal.NinetyFive * common.LogSd), common.MedianN * Math.Exp(Normal.NinetyFive * common.LogSd), c.Reasons);
 
     /// <summary>Only where both say the same kind of load: a pull and a shear are two questions.</summary>
     internal static double? Chance(ClaimAsRead a, ClaimAsRead b) =>

@@ -1,5 +1,6 @@
 using Pattress.Jobs.Doors;
 using Pattress.Trials.Claims;
+using Pattress.Trials.Special;
 
 namespace Pattress.Jobs.Certain;
 
@@ -11,8 +12,6 @@ internal sealed record ClaimAsRead(Claim Claim, CommonBasis? Common, IReadOnlyLi
 /// <summary>Reads claims; a weight on a stated arm and bracket becomes the pull on its fixing.</summary>
 internal static class ClaimsRead
 {
-    private const double NinetyPercent = 1.6448536269514722;
-
     public static IReadOnlyList<ClaimAsRead> Of(Entry document, ProblemList problems) => [.. document.ItemsOf("claims").Select(e => Read(e, problems)).OfType<ClaimAsRead>()];
 
     private static ClaimAsRead? Read(Entry e, ProblemList problems)
@@ -34,7 +33,7 @@ internal static class ClaimsRead
         var plate = e["plate"] is { } p ? new TestBracket(p.NumberOf("width_mm"), p.NumberOf("height_mm"), [.. p.ItemsOf("fixing_heights_mm").Select(h => h.Number)]) : null;
         if (Cantilever.Pull(claim.LoadN, e.MaybeNumber("arm_mm"), plate).Value is not { } pull) return new(claim, null, [new Reason("claim_order_of_merit")]);
         var common = ClaimReading.OnCommonBasis(claim with { LoadN = pull.MiddleN, Load = ClaimedLoad.Tension }).Value!;
-        double sd = Math.Log(pull.HighN / pull.LowN) / (2 * NinetyPercent);
+        double sd = Math.Log(pull.HighN / pull.LowN) / (2 * Normal.NinetyFive);
         return new(claim, common with { LogSd = Math.Sqrt(common.LogSd * common.LogSd + sd * sd) }, [.. common.Reasons, new Reason("claim_by_bracket_model", Said.Force(pull.LowN), Said.Force(pull.HighN))]);
     }
 

@@ -3,13 +3,14 @@ using Pattress.Jobs.Doors;
 using Pattress.Jobs.Text;
 using Pattress.Trials.Claims;
 using Pattress.Trials.Documents;
+using Pattress.Trials.Special;
 
 namespace Pattress.Jobs.Certain;
 
 /// <summary>The documents of <c>pattress compare</c>: claims (JSON) or tests (CSV) in, each pair side by side out.</summary>
 public static class CompareDocument
 {
-    private const double NinetyPercent = 1.6448536269514722, OneSided = 0.95;
+    private const double OneSided = 0.95;
 
     /// <summary>The answer as JSON, or the problems of the input. What begins with a brace is claims, else tests.</summary>
     public static Outcome<string> Answer(string text) => text.AsSpan().TrimStart("\uFEFF \t\r\n").StartsWith("{") ? OfClaims(text) : OfTests(text);
@@ -45,8 +46,8 @@ public static class CompareDocument
         if (read.Common is { } common)
         {
             json.WriteNumber("mean_n", common.MedianN);
-            json.WriteNumber("low_n", common.MedianN * Math.Exp(-NinetyPercent * common.LogSd));
-            json.WriteNumber("high_n", common.MedianN * Math.Exp(NinetyPercent * common.LogSd));
+            json.WriteNumber("low_n", common.MedianN * Math.Exp(-Normal.NinetyFive * common.LogSd));
+            json.WriteNumber("high_n", common.MedianN * Math.Exp(Normal.NinetyFive * common.LogSd));
         }
         json.WriteObjects("reasons", read.Reasons, WriteReason);
     }
@@ -65,8 +66,8 @@ public static class CompareDocument
     {
         double gap = Math.Log(a.MedianN / b.MedianN), sd = Math.Sqrt(a.LogSd * a.LogSd + b.LogSd * b.LogSd);
         json.WriteNumber("chance_stronger", chance);
-        json.WriteNumber("ratio_low", Math.Exp(gap - NinetyPercent * sd));
-        json.WriteNumber("ratio_high", Math.Exp(gap + NinetyPercent * sd));
+        json.WriteNumber("ratio_low", Math.Exp(gap - Normal.NinetyFive * sd));
+        json.WriteNumber("ratio_high", Math.Exp(gap + Normal.NinetyFive * sd));
         json.WriteBoolean("decided", chance is > OneSided or < 1 - OneSided);
     }
 

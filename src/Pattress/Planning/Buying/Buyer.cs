@@ -11,10 +11,16 @@ public static class Buyer
     /// <summary>The cheapest choice, or null when the rules leave none.</summary>
     public static async Task<BuyingChoice?> Solve(BuyingCase problem, IProgramSolver solver, CancellationToken cancel)
     {
+        if (solver.SearchFirst && Searched(problem, cancel) is { } proven) return proven;
         var program = new BuyingProgram(problem);
         var answer = await Ties.Solve(solver, program.Program, program.Ranks, program.MostRank, program.CostAbout, Seconds, cancel);
-        return answer.Values.Count == 0 ? null : BuyingChoice.Of(problem, program, answer);
+        return answer.Values.Count == 0 ? null : BuyingChoice.Of(problem, program, answer) with { By = solver.Name };
     }
+
+    /// <summary>The cheapest choice by the program's own search, proven; null where rules want more than it can, or where it did not end within its steps.</summary>
+    internal static BuyingChoice? Searched(BuyingCase problem, CancellationToken cancel) =>
+        Search.SharedProblem.Of(problem) is { } shared
+        && Search.ClassSearch.Solve(shared, cancel) is (var chosen, var cost) ? BuyingChoice.Of(problem, chosen, Math.Floor(cost / shared.Weight)) : null;
 
     /// <summary>
     /// The smallest sets of rules to give up so that something can be bought: all of the least size, found by trying every set

@@ -87,9 +87,8 @@ public sealed class BuyingProgram
     private int AddMain(int c, int o, BuyClass group)
     {
         var option = group.Options[o];
-        double holds = group.States.Where(s => s.Holds.Contains(o)).Sum(s => s.Probability);
-        double most = Avoided(_case.Kinds[option.Kind].Id) ? 0 : Most(group.Brackets);
-        int y = Add($"y{c}_{o}", most, true, Times(group.Brackets) * Cost(Work(option) * (decimal)holds), o);
+        double most = Avoided(_rules, _case.Kinds[option.Kind].Id) ? 0 : Most(group.Brackets);
+        int y = Add($"y{c}_{o}", most, true, Times(group.Brackets) * MainCost(_case, group, o), o);
         Tools(y, option, group.Brackets);
         return y;
     }
@@ -103,8 +102,7 @@ public sealed class BuyingProgram
         foreach (int o in state.Holds)
         {
             var option = group.Options[o];
-            decimal work = (Work(option) + option.Count * (decimal)_rules.FillMinutes * _rules.MinutePrice) * (decimal)state.Probability;
-            int r = Add($"r{c}_{s}_{o}", Avoided(_case.Kinds[option.Kind].Id) ? 0 : Most(n), true, Times(n) * Cost(work), o);
+            int r = Add($"r{c}_{s}_{o}", Avoided(_rules, _case.Kinds[option.Kind].Id) ? 0 : Most(n), true, Times(n) * StandInCost(_case, group, s, o), o);
             Tools(r, option, n);
             standIns.Add(o, new(r, Times(n)));
         }
@@ -114,7 +112,17 @@ public sealed class BuyingProgram
         return standIns;
     }
 
-    private decimal Work(BuyOption option) => option.Count * (decimal)_case.Kinds[option.Kind].Minutes * _rules.MinutePrice;
+    private decimal Work(BuyOption option) => Work(_case, option);
+
+    private static decimal Work(BuyingCase problem, BuyOption option) => option.Count * (decimal)problem.Kinds[option.Kind].Minutes * problem.Rules.MinutePrice;
+
+    /// <summary>Work on one bracket with an option as its own kind, as far as it holds.</summary>
+    internal static double MainCost(BuyingCase problem, BuyClass group, int option) =>
+        Cost(Work(problem, group.Options[option]) * (decimal)group.States.Where(s => s.Holds.Contains(option)).Sum(s => s.Probability));
+
+    /// <summary>Work on one bracket with an option as the stand-in for a state, filling what was drilled in vain.</summary>
+    internal static double StandInCost(BuyingCase problem, BuyClass group, int state, int option) => Cost(
+        (Work(problem, group.Options[option]) + group.Options[option].Count * (decimal)problem.Rules.FillMinutes * problem.Rules.MinutePrice) * (decimal)group.States[state].Probability);
 
     private void Tools(int unknown, BuyOption option, int n)
     {
@@ -190,5 +198,5 @@ public sealed class BuyingProgram
         _program.AtMost("kinds", most, carried);
     }
 
-    private bool Avoided(string id) => _rules.Avoid.Any(a => a == id || id.StartsWith(a + ".", StringComparison.Ordinal));
+    internal static bool Avoided(BuyingRules rules, string id) => rules.Avoid.Any(a => a == id || id.StartsWith(a + ".", StringComparison.Ordinal));
 }

@@ -59,6 +59,9 @@ public interface IProgramSolver
     /// <summary>Name for the record, e.g. <c>scip</c>.</summary>
     string Name { get; }
 
+    /// <summary>Whether the program's own search may go first: not where it would hold up the thread that draws a page.</summary>
+    bool SearchFirst => false;
+
     /// <summary>Solves to proven optimum unless the time runs out.</summary>
     /// <param name="seconds">Time allowed.</param>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>

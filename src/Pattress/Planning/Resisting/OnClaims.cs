@@ -2,6 +2,7 @@ using System.Globalization;
 using Pattress.Jobs;
 using Pattress.Strength.Mechanisms;
 using Pattress.Trials.Claims;
+using Pattress.Trials.Special;
 using Pattress.Working;
 
 namespace Pattress.Planning.Resisting;
@@ -12,8 +13,6 @@ namespace Pattress.Planning.Resisting;
 /// </summary>
 internal static class OnClaims
 {
-    private const double FivePercent = 1.6448536;
-
     public static MechanismResult Capped(MechanismResult r, string load, Asked a, double creep, Trace? trace)
     {
         if (a.Size.Claim is not { } claim || claim.Load != load && claim.Load != "not_said" || r.Basis == Basis.Trial || !r.Design.Covered) return r;
@@ -29,6 +28,6 @@ internal static class OnClaims
         var said = new Claim("", claim.LoadN, claim.Load switch { "tension" => ClaimedLoad.Tension, "shear" => ClaimedLoad.Shear, _ => ClaimedLoad.NotSaid }, basis, claim.Factor, claim.BoardMm?.ToString(CultureInfo.InvariantCulture));
         if (ClaimReading.OnCommonBasis(said).Value is not { } common) return null;
         double scatter = Factors.Of("variation_trials_least"), sd = Math.Sqrt(common.LogSd * common.LogSd + Math.Log(1 + scatter * scatter));
-        return common.MedianN * Math.Exp(-FivePercent * sd) / Factors.Of("board_trials_gamma_m");
+        return common.MedianN * Math.Exp(-Normal.NinetyFive * sd) / Factors.Of("board_trials_gamma_m");
     }
 }

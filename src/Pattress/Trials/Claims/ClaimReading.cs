@@ -1,3 +1,5 @@
+using Pattress.Trials.Special;
+
 namespace Pattress.Trials.Claims;
 
 /// <summary>
@@ -6,8 +8,6 @@ namespace Pattress.Trials.Claims;
 /// </summary>
 public static class ClaimReading
 {
-    private const double NinetyPercent = 1.6448536269514722;
-
     private static readonly Lazy<Dictionary<string, (double Low, double High)>> Ranges = new(() =>
         CsvTable.FromEmbedded("data/trials/claim_basis.csv").Rows.ToDictionary(r => r["what"], r => (r.Number("low"), r.Number("high"))));
 
@@ -65,7 +65,7 @@ public static class ClaimReading
 
     private static double Centre((double Low, double High) r) => 0.5 * Math.Log(r.Low * r.High);
 
-    private static double Sd((double Low, double High) r) => Math.Log(r.High / r.Low) / (2 * NinetyPercent);
+    private static double Sd((double Low, double High) r) => Math.Log(r.High / r.Low) / (2 * Normal.NinetyFive);
 
     private static Outcome<CommonBasis> Refused(string code, string path, string allowed) =>
         Outcome<CommonBasis>.Refused(new Problem(code, path, "", allowed));
