@@ -12,7 +12,12 @@ public static class BehindNames
     private static readonly string[] Names =
         ["board_void", "board_foam", "board_dab_gap", "lath_void", "panel_void", "masonry", "masonry_behind_gap", "aerated", "dab", "timber", "steel_stud", "steel_lintel"];
 
+    private static readonly string[] Keys = [.. Names.Select(n => "behind." + n)];
+
     public static string Name(this Behind behind) => Names[(int)behind];
+
+    /// <summary>Key of its words in the text layer: <c>behind.</c> and the name.</summary>
+    public static string Key(this Behind behind) => Keys[(int)behind];
 
     /// <exception cref="FormatException">The data file holds a word that is none of the names.</exception>
     public static Behind Parse(string name) =>

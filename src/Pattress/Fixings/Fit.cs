@@ -30,7 +30,7 @@ public static class Fit
         };
 
     private static Reason? WrongBase(FixingSize size, Spot spot) =>
-        size.Kind.Into.Contains(spot.Behind) ? null : new Reason("not_for_base", Said.Name(size.Kind.Id), Said.Name("behind." + spot.Behind.Name()));
+        size.Kind.Into.Contains(spot.Behind) ? null : new Reason("not_for_base", Said.Name(size.Kind.Id), Said.Name(spot.Behind.Key()));
 
     private static Reason? Grip(FixingSize size, Spot spot) => Thickness(size, spot)
         ?? (spot.Face.AtLeast(size.GripMinMm) < Sure ? new Reason("face_too_thin", Said.Length(spot.Face.Mean), Said.Length(size.GripMinMm)) : null);

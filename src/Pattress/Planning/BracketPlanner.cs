@@ -35,12 +35,18 @@ public static class BracketPlanner
     private const double PastBoardMm = 5;
 
     /// <param name="wanted">Size to use if it holds, e.g. what the buying chose; null for the plan's own choice.</param>
-    public static BracketPlan Plan(BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, WallView wall, FixingCatalogue catalogue, string? wanted = null)
+    public static BracketPlan Plan(BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, WallView wall, FixingCatalogue catalogue, string? wanted = null) =>
+        Plan(bracket, ideas, ask, wall, catalogue, wanted, null);
+
+    /// <param name="known">What other brackets of the thing have asked already, or null.</param>
+    internal static BracketPlan Plan(
+        BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, WallView wall, FixingCatalogue catalogue, string? wanted, Resisting.KnownSpots? known)
     {
-        var choice = new Choice(bracket, ideas, ask, wall.Wall.OldHoles);
+        var choice = new Choice(bracket, ideas, ask, wall.Wall.OldHoles, known);
         var all = choice.All(catalogue);
         var picked = all.FirstOrDefault(c => c.Size.Id == wanted && c.Best is not null) ?? choice.Pick(all);
-        double holds = ideas.Where(i => all.Any(c => c.HoldsIn.Contains(i))).Sum(i => i.Probability);
+        HashSet<Idea> held = new(all.SelectMany(c => c.HoldsIn), ReferenceEqualityComparer.Instance);
+        double holds = ideas.Where(held.Contains).Sum(i => i.Probability);
         return new(bracket, ideas, all, picked, holds, Answer(bracket, ideas, all, picked, ask, wall, catalogue));
     }
 

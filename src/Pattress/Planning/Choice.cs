@@ -1,16 +1,36 @@
 using Pattress.Actions;
 using Pattress.Fixings;
 using Pattress.Jobs;
+using Pattress.Planning.Resisting;
 
 namespace Pattress.Planning;
 
 /// <summary>Judges every size of every kind for one bracket over all ideas of the wall.</summary>
-public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, IReadOnlyList<OldHole> oldHoles)
+public sealed class Choice
 {
-    private readonly IReadOnlyList<IReadOnlyList<int>> _patterns =
-        [.. ideas.SelectMany(i => Patterns.Of(bracket.Plate.Holes, i.Columns)).DistinctBy(h => string.Join(' ', h))];
+    private readonly BracketActions _bracket;
+    private readonly IReadOnlyList<Idea> _ideas;
+    private readonly Ask _ask;
+    private readonly IReadOnlyList<OldHole> _oldHoles;
+    private readonly Pattern[] _patterns;
+    private readonly Forces _forces;
+    private readonly KnownSpots _known;
 
-    private readonly Forces _forces = new(bracket, ask.ToeStrip);
+    /// <summary>Holes in use, where they are on the plate, and the ideas that speak of them.</summary>
+    private sealed record Pattern(IReadOnlyList<int> Holes, IReadOnlyList<Point> Points, IReadOnlyList<Idea> Ideas);
+
+    public Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, IReadOnlyList<OldHole> oldHoles) : this(bracket, ideas, ask, oldHoles, null)
+    {
+    }
+
+    /// <param name="known">What other brackets of the thing have asked already, or null.</param>
+    internal Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, Ask ask, IReadOnlyList<OldHole> oldHoles, KnownSpots? known)
+    {
+        (_bracket, _ideas, _ask, _oldHoles, _known) = (bracket, ideas, ask, oldHoles, known ?? new(ask, bracket.Plate));
+        _forces = new(bracket, ask.ToeStrip);
+        _patterns = [.. ideas.SelectMany(i => Patterns.Of(bracket.Plate.Holes, i.Columns)).DistinctBy(h => string.Join(' ', h))
+            .Select(h => new Pattern(h, [.. h.Select(i => bracket.Plate.Holes[i])], [.. ideas.Where(i => Speaks(i, h))]))];
+    }
 
     /// <summary>One candidate a size, in the catalogue's order: its best pattern of holes.</summary>
     public IReadOnlyList<Candidate> All(FixingCatalogue catalogue) => [.. catalogue.Sizes.Select(Judge)];
@@ -22,10 +42,10 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
     public Candidate? Pick(IReadOnlyList<Candidate> all)
     {
         var holding = all.Where(c => c.Best is not null).ToList();
-        var sure = holding.Where(c => Rounded(c.Sure) >= ask.SureWanted).ToList();
+        var sure = holding.Where(c => Rounded(c.Sure) >= _ask.SureWanted).ToList();
         return sure.Count > 0
-            ? sure.OrderBy(c => HouseRules.OnBoard(c.Spot!.Behind)).ThenBy(c => c.Cost(ask.Settings.MinutePrice)).ThenBy(c => c.Size.Id, StringComparer.Ordinal).First()
-            : holding.OrderByDescending(c => Rounded(c.Sure)).ThenBy(c => c.Cost(ask.Settings.MinutePrice)).ThenBy(c => c.Size.Id, StringComparer.Ordinal).FirstOrDefault();
+            ? sure.OrderBy(c => HouseRules.OnBoard(c.Spot!.Behind)).ThenBy(c => c.Cost(_ask.Settings.MinutePrice)).ThenBy(c => c.Size.Id, StringComparer.Ordinal).First()
+            : holding.OrderByDescending(c => Rounded(c.Sure)).ThenBy(c => c.Cost(_ask.Settings.MinutePrice)).ThenBy(c => c.Size.Id, StringComparer.Ordinal).FirstOrDefault();
     }
 
     internal static double Rounded(double value) => Math.Round(value, 6, MidpointRounding.ToEven);
@@ -33,9 +53,9 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
     private Candidate Judge(FixingSize size)
     {
         Candidate? best = null;
-        foreach (var holes in _patterns)
+        foreach (var pattern in _patterns)
         {
-            var candidate = Judge(size, holes);
+            var candidate = Judge(size, pattern);
             if (best is null || Better(candidate, best)) best = candidate;
         }
         return best!;
@@ -46,17 +66,18 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
         || (Rounded(a.Sure) == Rounded(b.Sure) && a.Best is null && a.NearestUtilisation < b.NearestUtilisation - 1e-9)
         || (Rounded(a.Sure) == Rounded(b.Sure) && a.Best is not null && a.Holes.Count < b.Holes.Count);
 
-    private Candidate Judge(FixingSize size, IReadOnlyList<int> holes)
+    private Candidate Judge(FixingSize size, Pattern pattern)
     {
+        var between = Patterns.Foul(size, pattern.Points) ?? OldHole(size, pattern);
         var holding = new List<Idea>();
         double sure = 0, nearest = double.PositiveInfinity;
         (Idea Idea, Hold Hold)? best = null;
         Idea? nearestIn = null;
         Reason? refused = null;
         double refusedWeight = -1;
-        foreach (var idea in ideas.Where(i => Speaks(i, holes)))
+        foreach (var idea in pattern.Ideas)
         {
-            var (reason, hold) = InIdea(size, holes, idea);
+            var (reason, hold) = InIdea(size, pattern, between, idea);
             if (hold is { NotCovered: null } && (nearestIn is null || idea.Probability > nearestIn.Probability)) (nearest, nearestIn) = (hold.Utilisation, idea);
             if (reason is null)
             {
@@ -66,7 +87,7 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
             }
             else if (Weight(reason, idea) > refusedWeight) (refused, refusedWeight) = (reason, Weight(reason, idea));
         }
-        return new(size, holes, sure, best?.Idea, best?.Hold, best is null ? refused ?? new Reason("no_idea_of_wall") : null, nearest, nearestIn, holding);
+        return new(size, pattern.Holes, sure, best?.Idea, best?.Hold, best is null ? refused ?? new Reason("no_idea_of_wall") : null, nearest, nearestIn, holding);
     }
 
     /// <summary>An idea of meeting a support speaks only of the holes over it; the others speak of any holes.</summary>
@@ -75,25 +96,22 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
     /// <summary>A refusal for the wrong base says least: the reason shown is the likeliest idea's that it was meant for.</summary>
     private static double Weight(Reason reason, Idea idea) => reason.Code == "not_for_base" ? idea.Probability * 1e-3 : idea.Probability;
 
-    private (Reason? Reason, Hold? Hold) InIdea(FixingSize size, IReadOnlyList<int> holes, Idea idea)
+    /// <param name="between">Why its holes foul each other or an old one, or null.</param>
+    private (Reason? Reason, Hold? Hold) InIdea(FixingSize size, Pattern pattern, Reason? between, Idea idea)
     {
         var spot = idea.For(size.Kind);
-        var reason = Fit.Refusal(size, spot) ?? HouseRules.Refusal(size, spot, ask)
-            ?? Patterns.Foul(size, bracket.Plate.Holes, holes) ?? OldHole(size, holes);
-        if (reason is not null) return (reason, null);
-        var forces = _forces.Of(holes, size.Kind.HoldsBy, spot.Base);
+        if ((_known.Refusal(size, spot) ?? between) is { } reason) return (reason, null);
+        var forces = _forces.Of(pattern.Holes, size.Kind.HoldsBy, spot.Base);
         if (forces is null) return (new Reason("mechanism_of_plate"), null);
-        var hold = Holds.Worst(size, spot, forces, [.. holes.Select(i => bracket.Plate.Holes[i])], bracket.Plate, ask, null);
+        var hold = Holds.Worst(size, spot, forces, pattern.Points, _bracket.Plate, _ask, null, _known);
         return (Verdict(hold), hold);
     }
 
-    private Reason? OldHole(FixingSize size, IReadOnlyList<int> holes)
+    private Reason? OldHole(FixingSize size, Pattern pattern)
     {
-        foreach (int i in holes)
-        {
-            var h = bracket.Plate.Holes[i];
-            if (Neighbours.OldHole(size, new(bracket.At.X + h.X, bracket.At.Y + h.Y), oldHoles) is { } reason) return reason;
-        }
+        if (_oldHoles.Count == 0) return null;
+        foreach (var h in pattern.Points)
+            if (Neighbours.OldHole(size, new(_bracket.At.X + h.X, _bracket.At.Y + h.Y), _oldHoles) is { } reason) return reason;
         return null;
     }
 
@@ -101,8 +119,8 @@ public sealed class Choice(BracketActions bracket, IReadOnlyList<Idea> ideas, As
     {
         if (hold.NotCovered is not null) return hold.NotCovered;
         if (Rounded(hold.Utilisation) > 1) return new Reason("too_weak", Said.Percent(hold.Utilisation), Said.Name("mechanism." + hold.Governs));
-        return hold.ProbabilityOfFailure > ask.TargetProbability
-            ? new Reason("too_likely_to_fail", Said.Plain(hold.ProbabilityOfFailure), Said.Plain(ask.TargetProbability))
+        return hold.ProbabilityOfFailure > _ask.TargetProbability
+            ? new Reason("too_likely_to_fail", Said.Plain(hold.ProbabilityOfFailure), Said.Plain(_ask.TargetProbability))
             : null;
     }
 }

@@ -27,13 +27,19 @@ public static class Holds
 
     /// <summary>The worst case; its working, where one is kept, is that of the worst case alone.</summary>
     public static Hold Worst(
-        FixingSize size, Spot spot, IReadOnlyList<CaseForces> cases, IReadOnlyList<Point> holes, BracketPlate plate, Ask ask, Trace? trace)
+        FixingSize size, Spot spot, IReadOnlyList<CaseForces> cases, IReadOnlyList<Point> holes, BracketPlate plate, Ask ask, Trace? trace) =>
+        Worst(size, spot, cases, holes, plate, ask, trace, null);
+
+    /// <param name="remembered">What is known of the spot already, or null.</param>
+    internal static Hold Worst(
+        FixingSize size, Spot spot, IReadOnlyList<CaseForces> cases, IReadOnlyList<Point> holes, BracketPlate plate, Ask ask, Trace? trace, KnownSpots? remembered)
     {
-        var known = new FixingCarries?[Enum.GetValues<LoadDuration>().Length];
+        var known = new FixingCarries?[(int)LoadDuration.Instantaneous + 1];
         (Used Used, int At) worst = (default, -1);
         for (int c = 0; c < cases.Count; c++)
         {
-            var carries = known[(int)cases[c].Case.Duration] ??= Resistances.Of(size, spot, ask, cases[c].Case.Duration, holes, plate, null);
+            var carries = known[(int)cases[c].Case.Duration] ??= remembered?.Carries(size, spot, cases[c].Case.Duration, holes)
+                ?? Resistances.Of(size, spot, ask, cases[c].Case.Duration, holes, plate, null);
             if (Uncovered(carries, size) is { } why) return Nothing(cases[c], why);
             var used = InCase(carries, cases[c], null);
             if (worst.At < 0 || used.Most > worst.Used.Most) worst = (used, c);

@@ -29,7 +29,9 @@ public static class ItemPlanner
         var ask = AskFor(fixture, wall, actions, settings) with { Trials = trials ?? OwnTrials.None };
         // The allowed chance is the whole thing's: each bracket has its share, so that together they keep to it.
         var share = ask with { TargetProbability = ask.TargetProbability / Math.Max(1, actions.Brackets.Count) };
-        BracketPlan At(BracketActions b, string? size) => BracketPlanner.Plan(b, wall.Ideas(b), share, wall, catalogue, size);
+        // The brackets of a thing have one plate.
+        var known = actions.Brackets.Count == 0 ? null : new KnownSpots(share, actions.Brackets[0].Plate);
+        BracketPlan At(BracketActions b, string? size) => BracketPlanner.Plan(b, wall.Ideas(b), share, wall, catalogue, size, ReferenceEquals(b.Plate, actions.Brackets[0].Plate) ? known : null);
         var brackets = actions.Brackets.Select(b => At(b, wanted?.Invoke(b.Index))).ToList();
         bool Off(BracketActions b) => OffWall(b, wall.Wall);
         var ruling = Gates.Rule(fixture, wall, brackets, ask, actions.Brackets.Any(Off), b => Off(b) ? null : At(b, null));

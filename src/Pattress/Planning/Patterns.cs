@@ -20,8 +20,7 @@ public static class Patterns
     }
 
     /// <summary>Why two of these holes would foul each other with this size, or null.</summary>
-    public static Reason? Foul(FixingSize size, IReadOnlyList<Point> holes, IReadOnlyList<int> used) =>
-        used.Count < 2 ? null : Neighbours.Foul(size, [.. used.Select(i => holes[i])]);
+    public static Reason? Foul(FixingSize size, IReadOnlyList<Point> used) => used.Count < 2 ? null : Neighbours.Foul(size, used);
 
     private static void Add(List<IReadOnlyList<int>> sets, IReadOnlyList<int> set)
     {

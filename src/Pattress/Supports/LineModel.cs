@@ -24,6 +24,7 @@ internal sealed class LineModel
     private const double EndMm = 100;
 
     private (double Length, double Step, LinePriors Priors, LineSetting Setting) _made;
+    private (double Step, LinePriors Priors) _shared;
 
     /// <summary>The models that are averaged; an array, so that walking them allocates nothing.</summary>
     internal LineScenario[] Scenarios { get; private set; } = [];
@@ -86,10 +87,16 @@ internal sealed class LineModel
         if (want.Equals(_made)) return;
         _made = want;
         var all = LineScenario.All(priors, setting);
-        foreach (var s in all.Where(s => s.Sort is LineSort.Timber or LineSort.Steel && s.Pitch > 0))
-            s.Phases = PhasePrior.Of(s.Pitch, length, step, priors);
+        // Timber and steel are set out alike.
+        foreach (var pitch in all.Where(s => s.Sort is LineSort.Timber or LineSort.Steel && s.Pitch > 0).GroupBy(s => s.Pitch))
+        {
+            double[] phases = PhasePrior.Of(pitch.Key, length, step, priors);
+            foreach (var s in pitch) s.Phases = phases;
+        }
         Scenarios = [.. all];
         _maxPitch = all.Max(s => s.Pitch) / step;
+        if (_shared == (step, priors)) return;
+        _shared = (step, priors);
         _jitter = Normal.Kernel(priors.JitterSdMm, priors.JitterWideSdMm, priors.JitterWideShare, step);
         _dabJitter = Normal.Kernel(priors.DabJitterSdMm, 0, 0, step);
         var gaps = GapPrior.Of(priors, step);

@@ -13,15 +13,17 @@ internal static class Normal
 
     public static double Density(double x, double sd) => Math.Exp(-0.5 * x * x / (sd * sd)) / (sd * Math.Sqrt(2 * Math.PI));
 
-    /// <summary>Density at x of a normal cut off beyond <paramref name="reach"/>.</summary>
-    public static double CutDensity(double x, double sd, double reach) =>
-        Math.Abs(x) > reach ? 0 : Density(x, sd) / (1 - (2 * Below(-reach / sd)));
+    /// <summary>Mass of a normal within a reach of its middle: what is left of it when it is cut off there.</summary>
+    public static double Within(double sd, double reach) => 1 - (2 * Below(-reach / sd));
+
+    /// <summary>Density at x of a normal cut off beyond <paramref name="reach"/>, with its mass <see cref="Within"/>.</summary>
+    public static double CutDensity(double x, double sd, double reach, double within) => Math.Abs(x) > reach ? 0 : Density(x, sd) / within;
 
     /// <summary>Mass of the cut-off normal between two places.</summary>
-    public static double CutMass(double from, double to, double sd, double reach)
+    public static double CutMass(double from, double to, double sd, double reach, double within)
     {
         double a = Math.Clamp(from, -reach, reach), b = Math.Clamp(to, -reach, reach);
-        return b <= a ? 0 : b - a >= 2 * reach ? 1 : (Below(b / sd) - Below(a / sd)) / (1 - (2 * Below(-reach / sd)));
+        return b <= a ? 0 : b - a >= 2 * reach ? 1 : (Below(b / sd) - Below(a / sd)) / within;
     }
 
     /// <summary>A kernel of steps -n..n with the mass of each step, its tail beyond four deviations left out, summing to 1.</summary>

@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace Pattress.Supports;
 
 /// <summary>What a support is, for the weights: half its width, and where its screws stand.</summary>
@@ -25,14 +27,24 @@ internal static class PointWeights
     /// <summary>A sweep: (1-p) + p sum over hits of q(h-c) / rho, p being what of the screw's spread the sweep covered; a sweep without a hit is evidence too.</summary>
     public static void Sweep(Span<double> w, double step, MagnetSweep s, SupportKind kind, LineRates r)
     {
-        double reach = Reach(kind, r), from = Math.Min(s.FromMm, s.ToMm), to = Math.Max(s.FromMm, s.ToMm);
-        for (int i = First(from - reach, step); i <= Last(w, to + reach, step); i++)
+        double reach = Reach(kind, r), from = Math.Min(s.FromMm, s.ToMm), to = Math.Max(s.FromMm, s.ToMm), within = Normal.Within(kind.SdMm, r.MagnetReachMm);
+        int first = First(from - reach, step), last = Last(w, to + reach, step), apart = (int)Math.Round(kind.LineMm / step);
+        double At(double centre) => Line(s, from, to, centre, kind.IsSteel ? 1 : kind.Finds, kind.SdMm, within, r);
+        // Where the two lines fall on the grid each is worked out once and serves as the left one here, as the right one there.
+        double[] lines = kind.TwoLines && apart * step == kind.LineMm && last >= first ? ArrayPool<double>.Shared.Rent(last - first + 1 + (2 * apart)) : [];
+        for (int i = first - apart; lines.Length > 0 && i <= last + apart; i++) lines[i - first + apart] = At(i * step);
+        for (int i = first; i <= last; i++)
         {
-            double at = i * step;
-            if (kind.IsSteel) w[i] *= Steel(s, from, to, at, kind, r);
-            else if (kind.TwoLines) w[i] *= Line(s, from, to, at - kind.LineMm, kind.Finds, kind.SdMm, r) * Line(s, from, to, at + kind.LineMm, kind.Finds, kind.SdMm, r);
-            else w[i] *= Line(s, from, to, at, kind.Finds, kind.SdMm, r);
+            double left = lines.Length > 0 ? lines[i - first] : At((i * step) - kind.LineMm);
+            if (!kind.TwoLines) w[i] *= left;
+            else
+            {
+                double right = lines.Length > 0 ? lines[i - first + (2 * apart)] : At((i * step) + kind.LineMm);
+                w[i] *= kind.IsSteel ? Steel(left, right, kind, r) : left * right;
+            }
         }
+
+        if (lines.Length > 0) ArrayPool<double>.Shared.Return(lines);
     }
 
     /// <summary>A hole within the support's width meets it, beside it does not.</summary>
@@ -124,16 +136,13 @@ internal static class PointWeights
     };
 
     /// <summary>A steel stud is not found, or one of its lines is, either alike, or both are.</summary>
-    private static double Steel(MagnetSweep s, double from, double to, double centre, SupportKind kind, LineRates r)
-    {
-        double left = Line(s, from, to, centre - kind.LineMm, 1, kind.SdMm, r), right = Line(s, from, to, centre + kind.LineMm, 1, kind.SdMm, r);
-        return 1 - kind.Finds + (kind.Finds * (((1 - r.SteelBothLines) * (left + right) / 2) + (r.SteelBothLines * left * right)));
-    }
+    private static double Steel(double left, double right, SupportKind kind, LineRates r) =>
+        1 - kind.Finds + (kind.Finds * (((1 - r.SteelBothLines) * (left + right) / 2) + (r.SteelBothLines * left * right)));
 
-    private static double Line(MagnetSweep s, double from, double to, double centre, double finds, double sd, LineRates r)
+    private static double Line(MagnetSweep s, double from, double to, double centre, double finds, double sd, double within, LineRates r)
     {
-        double p = finds * Normal.CutMass(from - centre, to - centre, sd, r.MagnetReachMm), sum = 0;
-        for (int i = 0; i < s.HitsMm.Count; i++) sum += Normal.CutDensity(s.HitsMm[i] - centre, sd, r.MagnetReachMm);
+        double p = finds * Normal.CutMass(from - centre, to - centre, sd, r.MagnetReachMm, within), sum = 0;
+        for (int i = 0; i < s.HitsMm.Count; i++) sum += Normal.CutDensity(s.HitsMm[i] - centre, sd, r.MagnetReachMm, within);
         return 1 - p + (finds * sum / r.MagnetFalsePerMm);
     }
 

@@ -57,7 +57,7 @@ internal sealed class LintelZone
         var inside = readings.Where(r => Within(r, height, bearing)).ToList();
         string key = string.Join('\n', inside.Select(r => r.Id));
         if (!known.TryGetValue(key, out var pair))
-            known[key] = pair = (new(bare with { Kind = "lintel", Readings = inside }, rates), new(bare with { Readings = [.. readings.Except(inside)] }, rates));
+            known[key] = pair = (new(bare with { Kind = "lintel", Readings = inside }, rates), inside.Count == 0 ? _asWall : new(bare with { Readings = [.. readings.Except(inside)] }, rates));
         _cases.Add(new(height, bearing, share, pair.Item1, pair.Item2, Math.Exp(pair.Item1.LogScale + pair.Item2.LogScale - _asWall.LogScale)));
     }
 

@@ -17,6 +17,9 @@ internal sealed class WallPosterior
         Likelihood = [.. _likelihood.Log.Select(l => Math.Exp(l - _most))];
     }
 
+    /// <summary>Whether it is from these readings.</summary>
+    public bool IsOf(IReadOnlyList<WallReading> readings) => _evidence.Readings.SequenceEqual(readings, ReferenceEqualityComparer.Instance);
+
     public IReadOnlyList<BuildUp> Rows { get; }
 
     public double[] Prior { get; }

@@ -24,13 +24,14 @@ internal static class ZoneModel
     /// <summary>Chance that a wall of masonry, or of studs, has nothing over its opening that differs from itself (assumed).</summary>
     private const double NoneMasonry = 0.05, NoneStuds = 0.10;
 
-    public static ZonedWall Infer(WallEvidence e, WallRates rates)
+    /// <param name="known">The wall by readings that may be those away from its zones: taken over where they are.</param>
+    public static ZonedWall Infer(WallEvidence e, WallRates rates, WallPosterior? known = null)
     {
         var taken = e.Parts.ToDictionary(p => p.Id, p => e.Readings.Where(r => Inside(r, p.XMm, p.YMm, p.WidthMm, p.HeightMm)).ToList(), StringComparer.Ordinal);
         var rest = e.Readings.Except(taken.Values.SelectMany(r => r)).ToList();
         var boxes = e.Openings.Select(o => (Opening: o, Readings: rest.Where(r => InBox(r, o)).ToList())).ToList();
         var outside = rest.Except(boxes.SelectMany(b => b.Readings)).ToList();
-        var wall = new WallPosterior(e with { Readings = outside }, rates);
+        var wall = known is not null && known.IsOf(outside) ? known : new WallPosterior(e with { Readings = outside }, rates);
         LintelZone[] lintels = [.. boxes.Select(b => new LintelZone(b.Opening, b.Readings, e, wall.Rows, rates))];
         double[] posterior = Together(wall, lintels, out double log);
         var belief = wall.Of(posterior, log);

@@ -51,7 +51,7 @@ internal static class StudCases
     private static double Magnet(JsonElement o, double c)
     {
         if (c < o[1][0].GetDouble() || c > o[1][1].GetDouble()) return 1;
-        return 0.2 + (0.8 * o[2].EnumerateArray().Sum(h => Normal.CutDensity(h.GetDouble() - c, 7, 25)) / 1.5e-4);
+        return 0.2 + (0.8 * o[2].EnumerateArray().Sum(h => Normal.CutDensity(h.GetDouble() - c, 7, 25, Normal.Within(7, 25))) / 1.5e-4);
     }
 
     /// <summary>Half the last of nine printed digits.</summary>

@@ -15,6 +15,7 @@ internal sealed class Rail : ICarrier
     private readonly Stand _stand;
     private readonly RailBeams _beams;
     private readonly double _arm;
+    private IReadOnlyList<double>? _hand;
 
     public Rail(Site site, Stand stand, double lengthMm, double eiNmm2, double armMm, bool cups = false)
     {
@@ -46,7 +47,8 @@ internal sealed class Rail : ICarrier
     public IReadOnlyList<Wrench> Carry(Push push)
     {
         double hand = Math.Min(HandMm, Length / 4);
-        var across = Wrenches(_beams.Moving([], [new(hand, 1 / hand)]), push.Force with { X = 0 }, push.Out);
+        // What comes to each bracket of a hand's pull does not depend on which way it pulls.
+        var across = Wrenches(_hand ??= _beams.Moving([], [new(hand, 1 / hand)]), push.Force with { X = 0 }, push.Out);
         var sideways = new EachAlone(_stand.Brackets).Carry(push with { Force = new(push.Force.X, 0, 0), Out = _arm });
         return across.Plus(sideways);
     }

@@ -58,7 +58,7 @@ public static class Resistances
         return (new(least.Design.Value, least.MeanN, least.Variation, least.Mechanism, least.BasisCode, least.Marks), null);
     }
 
-    private static double Spacing(IReadOnlyList<Point> holes)
+    internal static double Spacing(IReadOnlyList<Point> holes)
     {
         double least = AloneMm;
         for (int i = 0; i < holes.Count; i++)

@@ -1,4 +1,5 @@
 using Pattress.Actions;
+using Pattress.Fixings;
 using Pattress.Jobs;
 using Pattress.Supports;
 using Pattress.Walls;
@@ -33,7 +34,8 @@ public sealed class BuiltView : WallView
         var holes = bracket.Plate.Holes.Select(h => new Point(bracket.At.X + h.X, bracket.At.Y + h.Y)).ToArray();
         var hit = holes.Select(HitAt).ToArray();
         var lines = LinesThatMeet(holes);
-        var ideas = _house.At(Wall.Id, bracket.At).SelectMany(b => Ideas(b, holes, hit, lines));
+        // No idea of a build-up is likelier than the build-up.
+        var ideas = _house.At(Wall.Id, bracket.At).Where(b => b.Probability >= LeastIdea).SelectMany(b => Ideas(b, holes, hit, lines));
         return [.. ideas.Where(i => i.Probability >= LeastIdea).OrderByDescending(i => i.Probability).ThenBy(i => i.First.BuildUp, StringComparer.Ordinal).Take(MostIdeas)];
     }
 
@@ -65,7 +67,36 @@ public sealed class BuiltView : WallView
 
     private const double ZoneMm = 25;
 
-    private static IEnumerable<Idea> Ideas(Believed b, Point[] holes, double[] hit, IReadOnlyList<(int[] Holes, double Usable)> lines)
+    /// <summary>Spots do not depend on how likely a build-up is: brackets on the same part of a wall share them.</summary>
+    private readonly Dictionary<(BuildUp BuildUp, Fixings.Spread Front, Fixings.Spread Void, Met Met), IReadOnlyList<Spot>> _spots = new(SameBuildUp.Instance);
+
+    private enum Met { Between, Support, Dab }
+
+    private IReadOnlyList<Spot> SpotsOf(Believed b, Met met)
+    {
+        var key = (b.BuildUp, b.Front, b.Void, met);
+        if (!_spots.TryGetValue(key, out var spots)) _spots[key] = spots = met switch
+        {
+            Met.Support => [Spots.Support(b)],
+            Met.Dab => Spots.Dab(b),
+            _ => Spots.Between(b, Fixings.Spread.None),
+        };
+        return spots;
+    }
+
+    /// <summary>Build-ups are rows of one table: the same row is the same object.</summary>
+    private sealed class SameBuildUp : IEqualityComparer<(BuildUp BuildUp, Fixings.Spread Front, Fixings.Spread Void, Met Met)>
+    {
+        public static SameBuildUp Instance { get; } = new();
+
+        public bool Equals((BuildUp BuildUp, Fixings.Spread Front, Fixings.Spread Void, Met Met) a, (BuildUp BuildUp, Fixings.Spread Front, Fixings.Spread Void, Met Met) b) =>
+            ReferenceEquals(a.BuildUp, b.BuildUp) && a.Front == b.Front && a.Void == b.Void && a.Met == b.Met;
+
+        public int GetHashCode((BuildUp BuildUp, Fixings.Spread Front, Fixings.Spread Void, Met Met) k) =>
+            HashCode.Combine(System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(k.BuildUp), k.Front.Mean, k.Void.Mean, k.Met);
+    }
+
+    private IEnumerable<Idea> Ideas(Believed b, Point[] holes, double[] hit, IReadOnlyList<(int[] Holes, double Usable)> lines)
     {
         int[] all = [.. Enumerable.Range(0, holes.Length)];
         var none = new double[holes.Length];
@@ -73,15 +104,15 @@ public sealed class BuiltView : WallView
         {
             case "timber_stud" or "steel_stud" or "joist" or "batten":
                 double most = hit.Max();
-                foreach (var line in lines) yield return new([Spots.Support(b)], b.Probability * line.Usable, true, line.Holes, hit);
-                yield return new(Spots.Between(b, Fixings.Spread.None), b.Probability * (1 - most), false, all, hit);
+                foreach (var line in lines) yield return new(SpotsOf(b, Met.Support), b.Probability * line.Usable, true, line.Holes, hit);
+                yield return new(SpotsOf(b, Met.Between), b.Probability * (1 - most), false, all, hit);
                 break;
             case "dab" when b.BuildUp.Family != "laminate":
-                yield return new(Spots.Between(b, Fixings.Spread.None), b.Probability * (1 - b.BuildUp.SupportShare), false, all, none);
-                yield return new(Spots.Dab(b), b.Probability * b.BuildUp.SupportShare, false, all, none);
+                yield return new(SpotsOf(b, Met.Between), b.Probability * (1 - b.BuildUp.SupportShare), false, all, none);
+                yield return new(SpotsOf(b, Met.Dab), b.Probability * b.BuildUp.SupportShare, false, all, none);
                 break;
             default:
-                yield return new(Spots.Between(b, Fixings.Spread.None), b.Probability, false, all, none);
+                yield return new(SpotsOf(b, Met.Between), b.Probability, false, all, none);
                 break;
         }
     }

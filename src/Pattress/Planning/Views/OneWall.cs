@@ -15,6 +15,7 @@ internal sealed record OneWall(Wall Wall, WallPosterior Posterior, WallEvidence 
         var line = SupportModel.Infer(LineScans.Whole(wall));
         var evidence = Views.Evidence.Of(wall, settings, line);
         var plain = HouseBelief.Plain(evidence);
-        return new(wall, new(plain, WallRates.Default), plain, HouseBelief.DrawnFirst(wall, WallModel.InferZones(evidence).Zones), line);
+        var posterior = new WallPosterior(plain, WallRates.Default);
+        return new(wall, posterior, plain, HouseBelief.DrawnFirst(wall, WallModel.Zones(evidence, posterior)), line);
     }
 }

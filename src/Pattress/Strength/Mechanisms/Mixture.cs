@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Pattress.Working;
 using static System.Math;
 
@@ -15,14 +16,23 @@ internal static class Mixture
             trace.LookUp("N_joint", joint, "N", Factors.Assumed + "plug_in_joint");
             trace.LookUp("p_joint", share, "", Factors.Assumed + "joint_share");
         }
+        return trace.LookUp("N_0", Known.GetOrAdd((unit, joint, share, V), Together), "N", "statistics: 5 % fractile of unit and joint together");
+    }
+
+    // The same few rows of the table are asked for again and again.
+    private static readonly ConcurrentDictionary<(double Unit, double Joint, double Share, double V), double> Known = new();
+
+    private static double Together((double Unit, double Joint, double Share, double V) of)
+    {
+        var (unit, joint, share, V) = of;
+        if (share is 0 or 1) return share == 0 ? unit : joint;
         double low = Min(unit, joint), high = Max(unit, joint);
         for (int i = 0; i < 60; i++)
         {
             double middle = (low + high) / 2;
             if ((1 - share) * Below(middle, unit, V) + share * Below(middle, joint, V) > 0.05) high = middle; else low = middle;
         }
-        double N_0 = share == 0 ? unit : share == 1 ? joint : low;
-        return trace.LookUp("N_0", N_0, "N", "statistics: 5 % fractile of unit and joint together");
+        return low;
     }
 
     private static double Below(double x, double fractile, double V) => Normal((Log(x / fractile) / V) - 1.645);

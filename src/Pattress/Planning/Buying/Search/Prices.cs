@@ -59,8 +59,8 @@ internal sealed class Prices
     }
 
     /// <summary>
-    /// Climbs from the prices as they are, so many steps at most or until the bound is above <paramref name="enough"/>; <paramref name="tried"/> sees each
-    /// choice of the classes, and says what the cheapest choice known costs.
+    /// Climbs from the prices as they are, so many steps at most, or until the bound is within <paramref name="slack"/> of the cheapest choice known;
+    /// <paramref name="tried"/> sees each choice of the classes, and says what the cheapest costs.
     /// </summary>
     public double Climb(int steps, Func<GroupChoice[], double> tried, double slack)
     {
