@@ -11,7 +11,7 @@ internal sealed class ClassSearch
     /// <summary>A choice is bettered when it is within this of the cheapest known, and every so many steps.</summary>
     private const double Near = 1.03;
 
-    private const int Often = 10, RootSteps = 300, NodeSteps = 40, MostNodes = 400;
+    private const int Often = 10, RootSteps = 2000, NodeSteps = 100, MostNodes = 100;
 
     /// <summary>Less than the smallest difference of two whole numbers, more than the sums' rounding.</summary>
     private const double Slack = 1 - 1e-2;

@@ -3,14 +3,19 @@ namespace Pattress.Planning.Buying.Search;
 /// <summary>
 /// A bound from below by prices. Each class pays a price for every item and tool it takes, whoever owns packs and tools takes these prices in and pays the
 /// shop; with any prices at all the sum of both sides' least costs is below the least cost of the whole. The prices climb along the differences of what
-/// the two sides want until that sum hardly rises (Held and Karp's subgradients with Polyak's step).
+/// the two sides want until that sum hardly rises (Held and Karp's subgradients with Polyak's step, each direction averaged with the one before).
 /// </summary>
 internal sealed class Prices
 {
+    /// <summary>Part of a direction that is new; steps without a rise after which they are shortened, by how much, and how short they get.</summary>
+    private const double New = 0.5, Shorter = 0.7, Shortest = 0.001;
+
+    private const int Patience = 14;
+
     private readonly SharedProblem _p;
     private readonly (int Group, int Option, int Demand, int At)[][] _items;
     private readonly int[][] _toolsAt;
-    private readonly double[] _differ, _most;
+    private readonly double[] _differ, _way, _most;
     private readonly ulong[] _set;
     private readonly double[][] _each;
 
@@ -19,7 +24,7 @@ internal sealed class Prices
         _p = problem;
         _items = [.. problem.Packs.Select((_, k) => problem.Groups.SelectMany((g, c) => Enumerable.Range(0, g.Options).Where(o => g.Kind[o] == k).Select(o => (c, o, g.Demand[o], g.ItemAt + o))).ToArray())];
         _toolsAt = [.. problem.Tools.Select((_, t) => problem.Groups.SelectMany(g => At(g, t)).ToArray())];
-        (_differ, Now, Best) = (new double[problem.Multipliers], new double[problem.Multipliers], new double[problem.Multipliers]);
+        (_differ, _way, Now, Best) = (new double[problem.Multipliers], new double[problem.Multipliers], new double[problem.Multipliers], new double[problem.Multipliers]);
         int most = problem.Packs.Max(p => p.Most) + 1;
         (_most, _set) = (new double[most], new ulong[most]);
         _each = [.. problem.Groups.Select(g => new double[g.Options])];
@@ -66,9 +71,12 @@ internal sealed class Prices
     {
         double best = double.NegativeInfinity, length = 1;
         int since = 0;
+        Array.Clear(_way);
         for (int step = 0; step < steps; step++)
         {
-            double bound = Bound(), known = tried(Chosen);
+            double bound = Bound();
+            if (double.IsPositiveInfinity(bound)) return bound;
+            double known = tried(Chosen);
             if (bound > best)
             {
                 if (bound > best + 1e-4 * (known - best)) since = 0;
@@ -76,9 +84,9 @@ internal sealed class Prices
                 Now.CopyTo(Best, 0);
                 for (int c = 0; c < _each.Length; c++) _each[c].CopyTo(Each[c], 0);
             }
-            if (best > known - slack || double.IsPositiveInfinity(bound)) return best;
-            if (++since > 8) (length, since) = (length * 0.6, 0);
-            if (length < 0.004) return best;
+            if (best > known - slack) return best;
+            if (++since > Patience) (length, since) = (length * Shorter, 0);
+            if (length < Shortest) return best;
             if (!Move(length, known - bound)) return best;
         }
         return best;
@@ -89,6 +97,7 @@ internal sealed class Prices
         double norm = 0;
         for (int i = 0; i < _differ.Length; i++)
         {
+            _differ[i] = _way[i] = New * _differ[i] + (1 - New) * _way[i];
             if (Now[i] <= 0 && _differ[i] < 0) _differ[i] = 0;
             norm += _differ[i] * _differ[i];
         }
