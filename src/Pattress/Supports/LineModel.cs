@@ -87,10 +87,11 @@ internal sealed class LineModel
         if (want.Equals(_made)) return;
         _made = want;
         var all = LineScenario.All(priors, setting);
+        var datum = setting.IsCeiling ? priors with { DatumLeft = priors.DatumLeft * priors.CeilingDatum, DatumRight = priors.DatumRight * priors.CeilingDatum } : priors;
         // Timber and steel are set out alike.
         foreach (var pitch in all.Where(s => s.Sort is LineSort.Timber or LineSort.Steel && s.Pitch > 0).GroupBy(s => s.Pitch))
         {
-            double[] phases = PhasePrior.Of(pitch.Key, length, step, priors);
+            double[] phases = PhasePrior.Of(pitch.Key, length, step, datum);
             foreach (var s in pitch) s.Phases = phases;
         }
         Scenarios = [.. all];

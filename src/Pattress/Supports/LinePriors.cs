@@ -31,6 +31,9 @@ public sealed record LinePriors
 
     public double DatumRight { get; init; } = Value("datum_right");
 
+    /// <summary>Ceilings: share of these datums that holds, since joists are set out for the house and not for one room of it.</summary>
+    public double CeilingDatum { get; init; } = Value("ceiling_datum");
+
     public double DatumSdMm { get; init; } = Value("datum_sd_mm");
 
     public double DatumWideSdMm { get; init; } = Value("datum_wide_sd_mm");

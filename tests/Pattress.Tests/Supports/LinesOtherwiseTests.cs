@@ -57,6 +57,15 @@ public class LinesOtherwiseTests
         .. Enumerable.Range(1, 60).Select(i => (1500.0, i * 40.0, Math.Abs((i * 40 % 400) - 200) < 26)),
     ];
 
+    [Fact] // common practice, no source: joists are set out for the house, so a room's end says less of them than of studs
+    public void Before_anything_is_seen_a_joist_is_expected_hardly_more_at_a_pitch_from_the_end_than_elsewhere()
+    {
+        var ceiling = SupportModel.Infer(new(4200, [], []) { IsCeiling = true });
+        var wall = SupportModel.Infer(new(4200, [], []));
+        Assert.True(wall.HitAt(1200) > 3 * wall.HitAt(1100));
+        Assert.True(ceiling.HitAt(1200) < 3 * ceiling.HitAt(1100));
+    }
+
     [Fact]
     public void Solid_places_along_y_and_none_along_x_turn_the_joists()
     {
