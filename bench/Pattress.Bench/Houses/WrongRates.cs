@@ -28,7 +28,9 @@ internal static class WrongRates
             var scan = Fit(seed + 500000 + i, learned.Apply(Wrong), reader).Scan;
             learned = learned.Plus(scan, reader.Read(scan, learned.Apply(Wrong), LinePriors.Default), Wrong);
         }
-        return learned.Apply(Wrong);
+        var rates = learned.Apply(Wrong);
+        Console.Error.WriteLine(FormattableString.Invariant($"{holes} holes: taps on {rates.TapSolidOn:0.000}, off {rates.TapSolidOff:0.000}, magnet finds {rates.MagnetFinds:0.000}, false a metre {rates.MagnetFalsePerMm * 1000:0.000}"));
+        return rates;
     }
 
     private static (ZoneResult Result, LineScan Scan) Fit(int seed, LineRates rates, LineReader reader)
