@@ -13,7 +13,7 @@ public sealed class PlatesAndCasesTests
         Of("hook", ("bracket_width_mm", width), ("bracket_height_mm", height), ("holes", holes)).Load().Brackets[0].Plate;
 
     // Holes 10 mm in from the edge (assumed), a fifth of a narrow side: of 40 x 100 at +-12 and +-40.
-    public static TheoryData<int, (double, double)[]> Upright => new()
+    public static TheoryData<int, (double X, double Y)[]> Upright => new()
     {
         { 1, [(0, 0)] }, { 2, [(0, 40), (0, -40)] }, { 3, [(0, 40), (-12, -40), (12, -40)] }, { 4, [(-12, 40), (12, 40), (-12, -40), (12, -40)] },
         { 5, [(0, 40), (-12, 0), (12, 0), (-12, -40), (12, -40)] }, { 6, [(-12, 40), (12, 40), (-12, 0), (12, 0), (-12, -40), (12, -40)] },
