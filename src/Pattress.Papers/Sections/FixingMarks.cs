@@ -13,13 +13,18 @@ internal static class FixingMarks
         var marks = new List<Mark>
         {
             new RectMark("plate", new Rect(-plate, -Math.Min(30, cut.HalfMm - 4), plate, 2 * Math.Min(30, cut.HalfMm - 4))),
-            new RectMark("bore", new Rect(0, -half, Hole(cut, fixing, tip), 2 * half)),
+            new RectMark("bore", new Rect(0, -half, Hole(cut, Shape(section, fixing), tip), 2 * half)),
         };
-        marks.AddRange(Behind(cut.BackOfFaceMm, tip, fixing));
+        marks.AddRange(Behind(cut.BackOfFaceMm, tip, Shape(section, fixing)));
         marks.AddRange(Screw(-plate, tip, fixing));
         marks[0] = marks[0] with { Fact = new(sheet.Name(fixing.Kind), sheet.Words("draw_to_depth", Said.Length(section.ScrewLengthMm)), Embedded(section, sheet)) };
         return marks;
     }
+
+    /// <summary>What opens behind a board stays closed in masonry, and is a plug there.</summary>
+    private static FixingShape Shape(WallSection section, FixingShape fixing) =>
+        fixing.Kind is "knotting_plug" or "nylon_nut_plug" or "strap_clamp" && section.Layers.Count > 0 && section.Layers.All(l => l.Material is not ("void" or "board" or "foam" or "laths" or "panel"))
+            ? fixing with { Kind = "plug_and_screw" } : fixing;
 
     private static string Embedded(WallSection section, Sheet sheet) =>
         section.EmbedmentMm > 0 ? sheet.Words("draw_embedded", Said.Length(section.EmbedmentMm)) : "";

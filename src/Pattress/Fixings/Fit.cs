@@ -16,16 +16,17 @@ public static class Fit
     public const double SleeveReachMm = 45;
 
     /// <summary>Why the size does not fit, or null.</summary>
-    public static Reason? Refusal(FixingSize size, Spot spot) =>
+    /// <param name="plateMm">Thickness of the plate that the screw passes first, mm.</param>
+    public static Reason? Refusal(FixingSize size, Spot spot, double plateMm = 0) =>
         WrongBase(size, spot) ?? size.Kind.HoldsBy switch
         {
             HoldsBy.Friction => Grip(size, spot) ?? Void(size, spot),
             HoldsBy.Plug => spot.Behind is Behind.Masonry or Behind.Aerated ? null : Knot(size, spot) ?? Void(size, spot),
-            HoldsBy.Wings => spot.Behind is Behind.SteelStud ? Thickness(size, spot) : Wings(size, spot),
-            HoldsBy.ThreadInWood => Reach(size, spot),
+            HoldsBy.Wings => spot.Behind is Behind.SteelStud ? Thickness(size, spot) : spot.Behind is Behind.Masonry ? InMasonry(size, spot, plateMm) : Wings(size, spot),
+            HoldsBy.ThreadInWood => Reach(size, spot, plateMm),
             HoldsBy.ThreadInSteel => Thickness(size, spot),
-            HoldsBy.ThreadInPlug => Plug(size, spot),
-            HoldsBy.Sleeve => Sleeve(size, spot),
+            HoldsBy.ThreadInPlug => Plug(size, spot, plateMm),
+            HoldsBy.Sleeve => Sleeve(size, spot, plateMm),
             _ => null,
         };
 
@@ -55,28 +56,34 @@ public static class Fit
             ? new Reason("wings_foul_support", Said.Length(spot.SupportClear.Mean), Said.Length(size.BearsWideMm / 2))
             : null;
 
-    private static Reason? Reach(FixingSize size, Spot spot)
+    private static Reason? Reach(FixingSize size, Spot spot, double plateMm)
     {
-        double need = size.EmbedMm + spot.Face.Mean + 2 * spot.Face.Sd;
+        double need = plateMm + size.EmbedMm + spot.Face.Mean + 2 * spot.Face.Sd;
         if (size.LengthMm < need) return new Reason("screw_too_short", Said.Length(size.LengthMm), Said.Length(need));
         return spot.SupportDepth.AtLeast(size.EmbedMm) < Sure ? new Reason("support_too_thin", Said.Length(spot.SupportDepth.Mean), Said.Length(size.EmbedMm)) : null;
     }
 
-    private static Reason? Plug(FixingSize size, Spot spot)
+    private static Reason? Plug(FixingSize size, Spot spot, double plateMm)
     {
         if (spot.Behind is Behind.Dab) return spot.Void.AtLeast(size.EmbedMm / 2) < Sure ? new Reason("dab_too_thin", Said.Length(spot.Void.Mean)) : null;
         double gap = spot.MasonryAt.Mean - spot.Face.Mean;
         if (gap > DrawnBackGapMm) return new Reason("board_drawn_back", Said.Length(gap));
-        double need = size.EmbedMm + spot.MasonryAt.Mean;
+        return InMasonry(size, spot, plateMm);
+    }
+
+    /// <summary>At least half of the depth that the size wants is in the masonry.</summary>
+    private static Reason? InMasonry(FixingSize size, Spot spot, double plateMm)
+    {
+        double need = plateMm + size.EmbedMm + spot.MasonryAt.Mean;
         return size.LengthMm < need - 1e-6 - size.EmbedMm / 2 ? new Reason("screw_too_short", Said.Length(size.LengthMm), Said.Length(need)) : null;
     }
 
-    private static Reason? Sleeve(FixingSize size, Spot spot)
+    private static Reason? Sleeve(FixingSize size, Spot spot, double plateMm)
     {
         if (spot.MasonryAt.IsNone) return new Reason("no_masonry_behind");
         if (spot.MasonryAt.AtMost(SleeveReachMm) < Sure)
             return new Reason("masonry_beyond_sleeve", Said.Length(spot.MasonryAt.Mean), Said.Length(SleeveReachMm));
-        double need = size.EmbedMm / 2 + spot.MasonryAt.Mean;
+        double need = plateMm + size.EmbedMm / 2 + spot.MasonryAt.Mean;
         return size.LengthMm < need ? new Reason("screw_too_short", Said.Length(size.LengthMm), Said.Length(need)) : null;
     }
 }

@@ -93,7 +93,7 @@ public static class BracketPlanner
     {
         HoldsBy.ThreadInWood or HoldsBy.ThreadInSteel => Math.Min(size.LengthMm, spot.Face.Mean + spot.SupportDepth.Mean),
         HoldsBy.ThreadInPlug or HoldsBy.Sleeve when spot.Behind is not Behind.Dab => spot.MasonryAt.Mean + size.EmbedMm + PastBoardMm,
-        HoldsBy.Plug when spot.Behind is Behind.Masonry or Behind.Aerated => spot.Face.Mean + size.EmbedMm + PastBoardMm,
+        HoldsBy.Plug or HoldsBy.Wings when spot.Behind is Behind.Masonry or Behind.Aerated => spot.Face.Mean + size.EmbedMm + PastBoardMm,
         HoldsBy.ThreadInPlug => spot.Face.Mean + Math.Min(size.EmbedMm, spot.Void.Mean),
         _ => spot.Face.Mean + Math.Min(PastBoardMm, spot.Void.Mean),
     }, 1);
@@ -105,6 +105,7 @@ public static class BracketPlanner
     internal static string Bit(FixingSize size, Spot spot) => spot.Behind switch
     {
         Behind.Timber => size.Kind.HoldsBy == HoldsBy.ThreadInWood ? "wood" : size.Kind.Bit,
+        Behind.Masonry or Behind.Aerated => size.Kind.Bit is "spear" or "core" ? "masonry" : size.Kind.Bit,
         Behind.SteelStud or Behind.SteelLintel => size.Kind.HoldsBy == HoldsBy.ThreadInSteel ? "none" : "metal",
         _ => size.Kind.Bit,
     };
@@ -117,7 +118,7 @@ public static class BracketPlanner
         [.. all.Where(c => c.Best is null).Select(c => new RejectedAnswer(c.Size.Id, c.Refused!))];
 
     private static WallSection Section(Idea main, Candidate? picked) =>
-        new(main.First.BuildUp, (picked?.Spot ?? main.First).Layers, picked?.Size.Id, picked?.Size.LengthMm ?? 0, picked?.Size.EmbedMm ?? 0);
+        new(main.First.BuildUp, (picked?.Spot ?? main.First).Layers, picked?.Size.Id, picked?.Size.LengthMm ?? 0, picked is null || HouseRules.OnBoard(picked.Spot!.Behind) ? 0 : picked.Size.EmbedMm);
 
     private static Reason Why(Candidate picked, Idea main, IReadOnlyList<Idea> ideas, Ask ask)
     {

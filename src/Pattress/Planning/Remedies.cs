@@ -37,6 +37,9 @@ internal sealed class Remedies(string what, BracketPlan b, IReadOnlyList<Bracket
     // What is put on or hung from these can be less; a screen or a radiator weighs what it weighs.
     private static readonly string[] CanBeLess = ["curtain_pole", "curtain_track", "shelf", "floating_shelf", "cabinet", "coat_rack", "hook", "free"];
 
+    /// <summary>A sound brick may hold this many times what is assumed of any (assumed).</summary>
+    private const double WorthTesting = 3;
+
     private readonly List<Reason> _said = [];
 
     private double X => b.Actions.At.X;
@@ -105,6 +108,8 @@ internal sealed class Remedies(string what, BracketPlan b, IReadOnlyList<Bracket
         else if (b.Actions.Plate.ArmMm > 0 && over <= SameSort) _said.Add(Arm(over));
         if (!person && 1 / over >= LeastShare && CanBeLess.Contains(what)) _said.Add(new Reason("remedy_less", Said.Percent(1 / over)));
         if (Share(Behind.Masonry, Behind.Aerated) > Often) _said.Add(new Reason(ask.Class == ConsequenceClass.HoldsPerson ? "remedy_designed" : "remedy_backing"));
+        // What nobody measured is kept low: where a wall may well hold it, its own tests tell.
+        if (Share(Behind.Masonry) > Often && !answer.Working.Any(s => s.Clause == Resisting.OnSiteTests.Clause) && over <= WorthTesting && ask.Class != ConsequenceClass.HoldsPerson) _said.Add(new Reason("remedy_test_plugs"));
     }
 
     private void MoreBrackets(double over)

@@ -73,6 +73,24 @@ public class FitFacts
     [InlineData("knotting_plug.8x65", 27, 60, null)]
     public void In_board_with_a_void(string size, double board, double voidMm, string? code) => Assert.Equal(code, Why(size, Board(board, voidMm)));
 
+    /// <summary>"Masonry too": knotting plug 8 x 40, nylon plug with steel nut, strap clamp; what opens behind a board is for board (common practice, no source).</summary>
+    [Theory]
+    [InlineData("knotting_plug.8x40", null)]
+    [InlineData("nylon_nut_plug.medium", null)]
+    [InlineData("strap_clamp.medium", null)]
+    [InlineData("plug_and_screw.medium", null)]
+    [InlineData("hollow_wall_anchor.medium", "not_for_base")]
+    [InlineData("strap_toggle.medium", "not_for_base")]
+    [InlineData("pivot_bar.medium", "not_for_base")]
+    public void In_plaster_on_brick(string size, string? code) => Assert.Equal(code, Why(size, Brick));
+
+    /// <summary>By hand: 13 mm of plaster and 18 mm of rack leave 50 - 13 - 18 = 19 mm of the nylon plug in the brick, less than half of its 40.</summary>
+    [Fact]
+    public void A_thick_plate_takes_from_the_depth() =>
+        Assert.Equal("screw_too_short", Fit.Refusal(Catalogue.Find("nylon_nut_plug.medium")!, Brick, 18)?.Code);
+
+    private static readonly Spot Brick = new("brick", Behind.Masonry, new(13, 2), new(0, 0), new(13, 2), new(0, 0), Spread.None, "brick", []);
+
     [Fact]
     public void A_sleeve_reaches_masonry_40_mm_behind_the_face() => Assert.Null(Why("sleeved_through_fixing.medium", BehindGap(40)));
 

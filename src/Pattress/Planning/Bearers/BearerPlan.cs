@@ -57,7 +57,7 @@ public static class Bearers
         if (places.Count < 2 || places[0] > first + HangOutMm || places[^1] < last - HangOutMm) return null;
         if (Carried(brackets, places) is not { } carried) return null;
         var held = places.Select((x, i) => Held(rule, x, y, carried[i], wall, ask, catalogue)).ToList();
-        var hung = brackets.Select(b => BracketPlanner.Plan(b, [Timber(rule.Behind ? BoardMm : 0, rule.ThicknessMm, b.Plate.Holes.Count)], ask, wall, catalogue)).ToList();
+        var hung = brackets.Select(b => BracketPlanner.Plan(b, [Timber(rule.Behind ? BoardMm : 0, rule.ThicknessMm, b.Plate.Holes.Count)], ask, wall, Within(rule, b.Plate, catalogue))).ToList();
         double from = Math.Max(0, Math.Min(places[0], first) - PastMm), to = Math.Min(wall.Wall.WidthMm, Math.Max(places[^1], last) + PastMm);
         double f_md = Section2and3.k_mod((int)Longest(brackets), ask.Settings.ServiceClass, null) * rule.BendingMpa / Section2and3.gamma_M(1, null);
         double bent = BearerBeam.Of(places, Loads(brackets, c => c.Design))!.Bent(rule.ThicknessMm, rule.WidthMm, f_md);
@@ -71,6 +71,12 @@ public static class Bearers
     /// <summary>Every screw of the bracket finds the bearer, clear of its edges: not so where brackets hang at two heights, or a plate is taller than the timber is wide.</summary>
     internal static bool OnIt(BearerRule rule, BracketActions bracket, double y) =>
         bracket.Plate.Holes.All(h => Math.Abs(bracket.At.Y + h.Y - y) <= rule.WidthMm / 2 - EdgeMm);
+
+    /// <summary>Screws that do not come out behind the bearer: there may be masonry, a cable, or the face of the next room.</summary>
+    internal static FixingCatalogue Within(BearerRule rule, BracketPlate plate, FixingCatalogue catalogue) => catalogue with
+    {
+        Sizes = [.. catalogue.Sizes.Where(s => s.Kind.HoldsBy != HoldsBy.ThreadInWood || s.LengthMm - plate.ThicknessMm <= (rule.Behind ? BoardMm : 0) + rule.ThicknessMm)],
+    };
 
     /// <summary>Supports under the bearer, and where it crosses masonry or a lintel every so often.</summary>
     private static List<double> Places(BearerRule rule, WallView wall, double first, double last, double y)

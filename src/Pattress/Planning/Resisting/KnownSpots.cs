@@ -26,7 +26,7 @@ internal sealed class KnownSpots(Ask ask, BracketPlate plate)
     public Reason? Refusal(FixingSize size, Spot spot)
     {
         var entry = Of(size, spot);
-        if (!entry.Asked) (entry.Asked, entry.Refusal) = (true, Fit.Refusal(size, spot) ?? HouseRules.Refusal(size, spot, ask));
+        if (!entry.Asked) (entry.Asked, entry.Refusal) = (true, Fit.Refusal(size, spot, plate.ThicknessMm) ?? HouseRules.Refusal(size, spot, ask));
         return entry.Refusal;
     }
 

@@ -41,8 +41,20 @@ internal static class Supported
         var plug = new MasonryPlugInput(Base(a.Spot, dab), a.Size.HoleMm, depth, a.Core(trace), arm, a.Duration, SiteTestRk: OnSiteTests.Tested(a, Material(a.Spot, dab), depth), Sleeve: sleeve);
         var pull = OnSiteTests.Lowered(MasonryPlug.InTension(plug, trace), a, Material(a.Spot, dab), trace);
         var shear = OnSiteTests.Lowered(MasonryPlug.InShear(plug, 0, trace), a, Material(a.Spot, dab), trace);
+        if (plug.SiteTestRk is null) (pull, shear) = (InUse(pull, a, trace), InUse(shear, a, trace));
         pull = [.. pull.Select(r => OnClaims.Capped(r, "tension", a, 1, trace))];
         return Both(a, pull, shear, 1, dab || sleeve ? Toe(a, trace) : double.PositiveInfinity, trace);
+    }
+
+    private static readonly Dictionary<string, double> Use = CsvTable.FromEmbedded("data/strength/use_in_masonry.csv").Rows
+        .ToDictionary(r => r["kind"], r => r.Number("use"), StringComparer.Ordinal);
+
+    /// <summary>What the masonry holds of a kind that is made for board as well.</summary>
+    private static IReadOnlyList<MechanismResult> InUse(IReadOnlyList<MechanismResult> results, Asked a, Trace? trace)
+    {
+        if (!Use.TryGetValue(a.Size.Kind.Id, out double use)) return results;
+        double k = trace.LookUp("k", use, "", Factors.Assumed + "use_in_masonry");
+        return [.. results.Select(r => r.Mechanism is "pull_out_masonry" or "bearing_masonry" ? OnBoard.Scaled(r, k, trace) : r)];
     }
 
     /// <summary>Plaster in which the plug itself, set flush, still steadies the screw; beyond it the screw bends.</summary>
