@@ -11,6 +11,9 @@ namespace Pattress.Planning.Resisting;
 /// <param name="plate">Of all the thing's brackets.</param>
 internal sealed class KnownSpots(Ask ask, BracketPlate plate)
 {
+    /// <summary>A batten, a rack or a bar takes from what a screw reaches; a thinner plate is within the margin for what is not known of the face, mm (assumed).</summary>
+    private const double ThickMm = 10;
+
     private readonly Dictionary<Spot, Dictionary<FixingSize, Entry>> _spots = new(ReferenceEqualityComparer.Instance);
 
     private sealed class Entry
@@ -26,7 +29,7 @@ internal sealed class KnownSpots(Ask ask, BracketPlate plate)
     public Reason? Refusal(FixingSize size, Spot spot)
     {
         var entry = Of(size, spot);
-        if (!entry.Asked) (entry.Asked, entry.Refusal) = (true, Fit.Refusal(size, spot, plate.ThicknessMm) ?? HouseRules.Refusal(size, spot, ask));
+        if (!entry.Asked) (entry.Asked, entry.Refusal) = (true, Fit.Refusal(size, spot, plate.ThicknessMm >= ThickMm ? plate.ThicknessMm : 0) ?? HouseRules.Refusal(size, spot, ask));
         return entry.Refusal;
     }
 
