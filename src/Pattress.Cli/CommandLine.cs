@@ -1,6 +1,7 @@
 using Pattress.Cli.Commands;
 using Pattress.Cli.Input;
 using Pattress.Jobs;
+using Pattress.Jobs.Text;
 
 namespace Pattress.Cli;
 
@@ -29,7 +30,7 @@ internal static class CommandLine
         }
         catch (OperationCanceledException)
         {
-            call.Terminal.Error.WriteLine("pattress: stopped");
+            call.Terminal.Error.WriteLine($"pattress: {Texts.Name("cli.stopped")}");
             return ExitCode.Else;
         }
         catch (IOException e)

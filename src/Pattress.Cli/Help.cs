@@ -1,4 +1,5 @@
 using Pattress.Cli.Commands;
+using Pattress.Jobs.Text;
 
 namespace Pattress.Cli;
 
@@ -6,18 +7,19 @@ namespace Pattress.Cli;
 internal static class Help
 {
     public static string Text { get; } = $"""
-        pattress: where it hangs, what holds it, what to check first
+        {Texts.Name("cli.help")}
 
         {string.Join('\n', CommandTable.All.Select(Line))}
 
-        A FILE of - is standard input. --json prints one JSON document and nothing else;
-        --batch reads a document a line and answers each on a line; --working unfolds
-        the calculation, --explain says what each reading moved; --trials FILE counts
-        what your other jobs taught; trial draws with --svg FILE and writes a report
-        with --report DIR; papers go to --out DIR, on --paper a4 or letter. Ends with
-        0: answered, 2: bad input, 3: not covered, 1: else.
+        {string.Join('\n', Notes())}
 
         """;
+
+    /// <summary>A line a text: no line of the help is longer than a terminal.</summary>
+    private static IEnumerable<string> Notes()
+    {
+        for (int line = 1; Texts.Has($"cli.help.note{line}"); line++) yield return Texts.Name($"cli.help.note{line}");
+    }
 
     private static string Line(Command command) => $"  {$"pattress {command.Name} {command.Takes}",-35} {command.Says}";
 }

@@ -20,9 +20,10 @@ builder.Services.AddSingleton<Importer>();
 builder.Services.AddSingleton<PaperPress>();
 await Task.WhenAll(Page.Load(), Store.Load(), OnSite.Load(), Installed.Load(), Moving.Load());
 var host = builder.Build();
-// Not awaited: the list of jobs needs none of them, and every other page waits for it (App.razor).
-_ = host.Services.GetRequiredService<Keeper>().OpenLast();
-_ = host.Services.GetRequiredService<OwnCatalogue>().Load();
+// No job is laid on the desk yet: the list of jobs needs none, and every other page asks for it (App.razor).
+host.Services.GetRequiredService<Keeper>().Listen();
+host.Services.GetRequiredService<OwnCatalogue>().Listen();
 Doors.Desk = host.Services.GetRequiredService<Desk>();
+Doors.Desk.Speak(Page.English());
 _ = host.Services.GetRequiredService<Newer>().Watch();
 await host.RunAsync();

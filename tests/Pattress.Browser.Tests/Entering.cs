@@ -14,7 +14,6 @@ internal sealed class Entering(Visit visit, Hand hand)
     public async Task Whole(Job job)
     {
         Page.SetDefaultTimeout(30_000);
-        await hand.Press(Page.Locator("a.job-title"));
         await hand.Press(Button("New job"));
         await hand.Press(Page.Locator("a.job-title"));
         await hand.Type(Field("Name of the job"), job.Title);

@@ -92,8 +92,8 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
         }
         """;
 
-    /// <summary>On demand (-explicit on): a slow machine does not come to the end of it within a minute. A thing dragged for two seconds with the processor slowed to a quarter: frames a second, and the longest wait for one.</summary>
-    [Fact(DisableParallelization = true, Explicit = true)]
+    /// <summary>A thing dragged for two seconds with the processor slowed to a quarter: frames a second, and the longest wait for one.</summary>
+    [Fact(DisableParallelization = true)]
     public async Task Frames_while_a_thing_is_dragged_on_a_slow_processor()
     {
         await using var visit = await Visit.To(chromium, app, "/hang/breast-mirror", 360);

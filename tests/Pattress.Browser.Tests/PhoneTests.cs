@@ -238,12 +238,6 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
         return text[..first] + text[first..].Replace(reading, "", StringComparison.Ordinal);
     }
 
-    private static bool After(string found, string acknowledged)
-    {
-        static (int, int) Parts(string t) => t.Split(' ', '.') is ["Title", var a, var b] ? (int.Parse(a), int.Parse(b)) : (-1, -1);
-        return Parts(found).CompareTo(Parts(acknowledged)) > 0;
-    }
-
     private static async Task Open(IPage page, PublishedApp app)
     {
         await page.GotoAsync(app.Url + "/job");

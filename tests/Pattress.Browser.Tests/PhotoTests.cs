@@ -4,10 +4,13 @@ using Microsoft.Playwright;
 
 namespace Pattress.Browser.Tests;
 
-/// <summary>A photo of a wall: made small, and without the place where it was taken.</summary>
+/// <summary>A photo of a wall: made small, without the place where it was taken, and laid under the drawing by two points.</summary>
 public class PhotoTests(Chromium chromium, PublishedApp app)
 {
     private const int WidePx = 2400, HighPx = 1800, MostPx = 1600;
+
+    // The bay of the demo house.
+    private const double WallWidthMm = 3600;
 
     private const string Kept = """
         () => new Promise((resolve, reject) => {
@@ -16,6 +19,17 @@ public class PhotoTests(Chromium chromium, PublishedApp app)
           open.onsuccess = () => {
             const all = open.result.transaction('photos').objectStore('photos').getAll();
             all.onsuccess = async () => resolve(all.result.length ? btoa(String.fromCharCode(...new Uint8Array(await all.result[0].blob.arrayBuffer()))) : '');
+          };
+        })
+        """;
+
+    private const string Marks = """
+        () => new Promise((resolve, reject) => {
+          const open = indexedDB.open('pattress');
+          open.onerror = () => reject(open.error);
+          open.onsuccess = () => {
+            const all = open.result.transaction('photos').objectStore('photos').getAll();
+            all.onsuccess = () => resolve(all.result[0].marks);
           };
         })
         """;
@@ -37,11 +51,57 @@ public class PhotoTests(Chromium chromium, PublishedApp app)
         Assert.DoesNotContain(visit.Requests, r => r.Contains("photo", StringComparison.OrdinalIgnoreCase));
     }
 
+    /// <summary>By touch and numbers the first time, by numbers alone the second: neither needs a pointer.</summary>
+    [Fact]
+    public async Task Two_marked_points_lay_it_under_the_drawing()
+    {
+        await using var visit = await Visit.To(chromium, app, "/wall/bay", 1280);
+        await PutIn(visit.Page, await Picture(visit.Page));
+        await visit.Page.Locator(".marking").ClickAsync(new() { Position = await Part(visit.Page, 0.25, 0.75) });
+        await Place(visit.Page, 1000, 500);
+        await Field(visit.Page, "Across the picture").FillAsync("75");
+        await Field(visit.Page, "Down the picture").FillAsync("75");
+        await Place(visit.Page, 3000, 500);
+        Near(["400,900,1000,500", "1200,900,3000,500"], (await visit.Page.EvaluateAsync<string>(Marks)).Split(';'), 4);
+        // 0.25 and 0.75 across the picture stand at 1000 and 3000 mm of the wall: so its middle at 2000, its edges at 0 and 4000.
+        foreach (var (part, mm) in new[] { (0.0, 0.0), (0.25, 1000), (0.5, 2000), (0.75, 3000), (1.0, 4000) })
+            Assert.Equal(await visit.Page.EvaluateAsync<double>("mm => { const b = document.querySelector('.under .drawing .edge').getBoundingClientRect(); return b.left + b.width * mm / " + FormattableString.Invariant($"{WallWidthMm}") + "; }", mm),
+                await visit.Page.EvaluateAsync<double>("part => { const b = document.querySelector('.under .photo image').getBoundingClientRect(); return b.left + b.width * part; }", part), 1.0);
+    }
+
+    private static void Near(string[] expected, string[] marks, double tolerance)
+    {
+        Assert.Equal(expected.Length, marks.Length);
+        foreach (var (e, m) in expected.Zip(marks))
+            Assert.True(e.Split(',').Zip(m.Split(',')).All(p => Math.Abs(Number(p.First) - Number(p.Second)) <= tolerance), $"{m} is not near {e}");
+    }
+
+    private static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+
     private static async Task PutIn(IPage page, byte[] jpeg)
     {
         await page.Locator("details.photos > summary").ClickAsync();
         await page.Locator("#photo-of-wall").SetInputFilesAsync(new FilePayload { Name = "wall.jpg", MimeType = "image/jpeg", Buffer = jpeg });
         await Assertions.Expect(page.Locator(".marking")).ToHaveCountAsync(1);
+    }
+
+    private static ILocator Field(IPage page, string label) => page.Locator($".photos label.field:has(> span:text-is('{label}')) input");
+
+    private static async Task Place(IPage page, int x, int y)
+    {
+        await Field(page, "From the left").FillAsync(x.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        await Field(page, "Up").FillAsync(y.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        await page.Keyboard.PressAsync("Tab");
+        await page.Locator(".photos button.do").ClickAsync();
+    }
+
+    private static async Task<Position> Part(IPage page, double across, double down)
+    {
+        await page.Locator(".marking").ScrollIntoViewIfNeededAsync();
+        // The picture stands in the middle of the element that shows it.
+        var box = (await page.Locator(".marking").BoundingBoxAsync())!;
+        var picture = (await page.Locator(".marking image").BoundingBoxAsync())!;
+        return new() { X = (float)(picture.X - box.X + (picture.Width * across)), Y = (float)(picture.Y - box.Y + (picture.Height * down)) };
     }
 
     private static async Task<byte[]> Picture(IPage page) => Convert.FromBase64String((await page.EvaluateAsync<string>(

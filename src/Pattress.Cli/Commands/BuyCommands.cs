@@ -18,7 +18,7 @@ internal static class BuyCommands
         if (text.Value is not { } job) return Answering.Refuse(call, text.Problems);
         var laid = LaidOut.Of(job, call.Stop);
         if (laid.Value is not { } answer) return Answering.Refuse(call, laid.Problems);
-        var sheet = new Sheet(call.Terminal.Width, call.Terminal.Colour);
+        var sheet = new Sheet(call.Terminal, answer.Settings);
         new LayoutSheet(sheet, new Say(answer.Settings)).Write(answer.Answer);
         call.Terminal.Out.Write(sheet.ToString());
         return ExitCode.Answered;
@@ -32,7 +32,7 @@ internal static class BuyCommands
         if (call.Json) return Answering.Finish(call, await ask(job, call.Stop), json => json);
         var bought = await Bought.Of(job, call.Stop);
         if (bought.Value is not { } answer) return Answering.Refuse(call, bought.Problems);
-        var sheet = new Sheet(call.Terminal.Width, call.Terminal.Colour);
+        var sheet = new Sheet(call.Terminal, answer.Job.Settings);
         show(sheet, answer);
         call.Terminal.Out.Write(sheet.ToString());
         return ExitCode.Answered;

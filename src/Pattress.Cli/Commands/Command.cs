@@ -1,4 +1,7 @@
 using Pattress.Cli.Input;
+using Pattress.Jobs;
+using Pattress.Jobs.Text;
+using Pattress.Server;
 
 namespace Pattress.Cli.Commands;
 
@@ -23,15 +26,18 @@ internal sealed record Call(Arguments Arguments, Terminal Terminal, Cancellation
     }
 }
 
-/// <summary>A command: its name, what it takes, one line about it, the switches it knows, and what it does.</summary>
+/// <summary>A command: its name, what it takes, the switches it knows, and what it does.</summary>
 /// <param name="Least">Fewest values it takes.</param>
 /// <param name="Most">Most values it takes.</param>
 internal sealed record Command(
-    string Name, string Takes, string Says, int Least, int Most, IReadOnlyList<string> Switches, Func<Call, Task<int>> Run)
+    string Name, string Takes, int Least, int Most, IReadOnlyList<string> Switches, Func<Call, Task<int>> Run)
 {
+    /// <summary>One line about it.</summary>
+    public string Says => Texts.Sentence("cli.help." + Name, [Said.Words(ServerOptions.LoopbackUrl)], new Settings());
+
     /// <summary>A command that answers at once.</summary>
-    public static Command Of(string name, string takes, string says, int least, int most, IReadOnlyList<string> switches, Func<Call, int> run) =>
-        new(name, takes, says, least, most, switches, call => Task.FromResult(run(call)));
+    public static Command Of(string name, string takes, int least, int most, IReadOnlyList<string> switches, Func<Call, int> run) =>
+        new(name, takes, least, most, switches, call => Task.FromResult(run(call)));
 
     /// <summary>What is wrong with the words behind it, or null.</summary>
     public Problem? Fault(Arguments arguments)

@@ -11,36 +11,36 @@ internal static class CommandTable
 
     public static IReadOnlyList<Command> All { get; } =
     [
-        Command.Of("plan", "JOB", "verdicts, fixings, holes, buying, checks", 1, 1, [Json, Batch, Working, Trials], PlanCommands.Plan),
-        Command.Of("layout", "JOB", "where the brackets could go", 1, 1, [Json, Batch, Trials], BuyCommands.Layout),
-        new("buy", "JOB", "the shopping, proven cheapest", 1, 1, [Json, Batch, Trials], BuyCommands.Buy),
-        new("quote", "JOB", "the price for the customer", 1, 1, [Json, Batch, Trials], BuyCommands.Quote),
-        new("stock", "[JOB [CSV]]", "the van: list, CSV, after the job", 0, 2, [Json, StockCommand.Csv, StockCommand.Done, StockCommand.Start], StockCommand.Run),
-        new("load", "JOB JOB...", "what to load in the van for several jobs", 1, 20, [Json], LoadCommand.Run),
-        Command.Of("repair", "JOB ITEM BRACKET MM", "a fixing came away: what can be done", 4, 4, [Json, RepairCommand.Torn, RepairCommand.Crushed, RepairCommand.Record, Trials], RepairCommand.Run),
-        Command.Of("papers", "JOB", "PDF papers and SVG drawings into a folder", 1, 1, [Json, PapersCommand.Out, PapersCommand.Paper, Trials], PapersCommand.Run),
-        Explain("wall", "FILE", "what a wall is, and what to check next", Questions.Wall, WallSheet.Text),
-        Explain("locate", "SCAN", "where the supports are along one line", Questions.Locate, DocumentSheet.Text),
-        Ask("bracket", "FILE", "forces on the fixings of one bracket", Questions.Bracket),
-        Ask("beam", "FILE", "reactions of a rail on brackets", Questions.Beam),
-        Command.Of("rules", "[TEXT]", "every published rule in the program", 0, 20, [Json], RuleCommands.List),
-        Command.Of("rule", "ID name=value...", "one rule, with its working", 1, 60, [Json], RuleCommands.One),
-        Command.Of("trial", "CSV", "statistics of pull tests", 1, 1, [Json, "--svg", "--report"], TrialCommand.Run),
-        Command.Of("trials", "FILE [JOB...]", "your own trials from all jobs, in and out", 1, 50, [Json, TrialsCommand.Undo], TrialsCommand.Run),
-        Command.Of("compare", "FILE", "claims, or kinds tested, side by side", 1, 1, [Json], call => Answering.Document(call, Questions.Compare, json => CompareSheet.Text(json, call.Terminal))),
-        Command.Of("certainty", "JOB", "how sure each item is, and what would help", 1, 1, [Json, Batch, Trials], call => Answering.Document(call, json => Questions.Certainty(json, call.Stop), json => CertaintySheet.Text(json, call.Terminal))),
-        Command.Of("proof", "JOB", "what to pull, how hard, with what", 1, 1, [Json, Batch, Trials], call => Answering.Document(call, json => Questions.Proof(json, call.Stop), json => ProofSheet.Text(json, call.Terminal))),
-        Command.Of("schema", "[job|wall|locate]", "the JSON Schema of a document", 0, 1, [Json], Schema),
-        new("serve", "", "the app on " + ServerOptions.LoopbackUrl, 0, 0, [], Serve),
+        Command.Of("plan", "JOB", 1, 1, [Json, Batch, Working, Trials], PlanCommands.Plan),
+        Command.Of("layout", "JOB", 1, 1, [Json, Batch, Trials], BuyCommands.Layout),
+        new("buy", "JOB", 1, 1, [Json, Batch, Trials], BuyCommands.Buy),
+        new("quote", "JOB", 1, 1, [Json, Batch, Trials], BuyCommands.Quote),
+        new("stock", "[JOB [CSV]]", 0, 2, [Json, StockCommand.Csv, StockCommand.Done, StockCommand.Start], StockCommand.Run),
+        new("load", "JOB JOB...", 1, 20, [Json], LoadCommand.Run),
+        Command.Of("repair", "JOB ITEM BRACKET MM", 4, 4, [Json, RepairCommand.Torn, RepairCommand.Crushed, RepairCommand.Record, Trials], RepairCommand.Run),
+        Command.Of("papers", "JOB", 1, 1, [Json, PapersCommand.Out, PapersCommand.Paper, Trials], PapersCommand.Run),
+        Explain("wall", "FILE", Questions.Wall, WallSheet.Text),
+        Explain("locate", "SCAN", Questions.Locate, DocumentSheet.Text),
+        Ask("bracket", "FILE", Questions.Bracket),
+        Ask("beam", "FILE", Questions.Beam),
+        Command.Of("rules", "[TEXT]", 0, 20, [Json], RuleCommands.List),
+        Command.Of("rule", "ID name=value...", 1, 60, [Json], RuleCommands.One),
+        Command.Of("trial", "CSV", 1, 1, [Json, "--svg", "--report"], TrialCommand.Run),
+        Command.Of("trials", "FILE [JOB...]", 1, 50, [Json, TrialsCommand.Undo], TrialsCommand.Run),
+        Command.Of("compare", "FILE", 1, 1, [Json], call => Answering.Document(call, Questions.Compare, json => CompareSheet.Text(json, call.Terminal))),
+        Command.Of("certainty", "JOB", 1, 1, [Json, Batch, Trials], call => Answering.Document(call, json => Questions.Certainty(json, call.Stop), json => CertaintySheet.Text(json, call.Terminal))),
+        Command.Of("proof", "JOB", 1, 1, [Json, Batch, Trials], call => Answering.Document(call, json => Questions.Proof(json, call.Stop), json => ProofSheet.Text(json, call.Terminal))),
+        Command.Of("schema", "[job|wall|locate]", 0, 1, [Json], Schema),
+        new("serve", "", 0, 0, [], Serve),
     ];
 
     public static Command? Find(string name) => All.FirstOrDefault(c => c.Name == name);
 
-    private static Command Ask(string name, string takes, string says, Func<string, Reply> ask) =>
-        Command.Of(name, takes, says, 1, 1, [Json, Batch], call => Answering.Document(call, ask));
+    private static Command Ask(string name, string takes, Func<string, Reply> ask) =>
+        Command.Of(name, takes, 1, 1, [Json, Batch], call => Answering.Document(call, ask));
 
-    private static Command Explain(string name, string takes, string says, Func<string, bool, Reply> ask, Func<string, Terminal, string> show) =>
-        Command.Of(name, takes, says, 1, 1, [Json, Batch, Explained], call =>
+    private static Command Explain(string name, string takes, Func<string, bool, Reply> ask, Func<string, Terminal, string> show) =>
+        Command.Of(name, takes, 1, 1, [Json, Batch, Explained], call =>
             Answering.Document(call, json => ask(json, call.Arguments.Has(Explained)), json => show(json, call.Terminal)));
 
     private static int Schema(Call call) =>

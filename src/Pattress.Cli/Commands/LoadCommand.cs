@@ -28,9 +28,9 @@ internal static class LoadCommand
 
     private static string Text(Call call, IReadOnlyList<LoadLine> lines, Say say)
     {
-        var sheet = new Sheet(call.Terminal.Width, call.Terminal.Colour);
-        sheet.Heading("To load");
-        if (lines.Count == 0) sheet.Paragraph("Nothing.");
+        var sheet = new Sheet(call.Terminal, say.Settings);
+        sheet.Heading(sheet.T("to_load"));
+        if (lines.Count == 0) sheet.Paragraph(sheet.T("nothing"));
         foreach (var line in lines)
             sheet.Item(line.Count.ToString(CultureInfo.InvariantCulture).PadLeft(4), $"{(line.Sort == "bit" ? say.Bit(line.Id) : say.Name(line.Id))}: {string.Join("; ", line.Jobs)}");
         return sheet.ToString();

@@ -4,6 +4,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using Pattress.Cli.Input;
 using Pattress.Jobs;
+using Pattress.Jobs.Text;
 using Pattress.Papers.Documents;
 using Pattress.Papers.Drawings;
 using Pattress.Papers.Sheets;
@@ -76,9 +77,11 @@ internal static class PapersCommand
     {
         var text = new StringBuilder();
         foreach (var file in files)
-            text.Append(CultureInfo.InvariantCulture, $"{Path.Combine(folder, file.Name)}  {file.Title}{(file.Kind == "drawing" ? "" : ", " + Printing.Say.Count(file.Pages, "page", "pages"))}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{Path.Combine(folder, file.Name)}  {file.Title}{(file.Kind == "drawing" ? "" : ", " + Pages(file.Pages))}\n");
         return text.ToString();
     }
+
+    private static string Pages(int n) => Texts.Sentence(n == 1 ? "cli.pages.one" : "cli.pages", [Said.Count(n)], new Settings());
 
     private static string Json(string folder, PaperSize size, IReadOnlyList<PaperFile> files)
     {

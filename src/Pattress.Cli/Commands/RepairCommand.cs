@@ -42,14 +42,16 @@ internal static class RepairCommand
 
     private static string Text(Call call, IReadOnlyList<RepairAnswer> ways, Say say)
     {
-        var sheet = new Sheet(call.Terminal.Width, call.Terminal.Colour);
-        sheet.Heading("Putting right");
-        for (int i = 0; i < ways.Count; i++) sheet.Item($"{i + 1}.", One(ways[i], say));
-        sheet.Paragraph("Find out first why it came away. Minutes, waiting times and prices are assumed.");
+        var sheet = new Sheet(call.Terminal, say.Settings);
+        sheet.Heading(sheet.T("repair"));
+        for (int i = 0; i < ways.Count; i++) sheet.Item($"{i + 1}.", One(sheet, ways[i], say));
+        sheet.Paragraph(sheet.T("repair.note"));
         return sheet.ToString();
     }
 
-    private static string One(RepairAnswer way, Say say) =>
-        $"{Say.Of(way.Verdict)}: {say.Sentence(way.Why)} At {say.At(way.At)}. {way.Minutes.ToString("0.#", CultureInfo.InvariantCulture)} min, {say.Money(way.Price)}"
-        + (way.WaitHours > 0 ? $"; {way.WaitHours.ToString("0", CultureInfo.InvariantCulture)} h for filler or plaster before it carries." : ".");
+    private static string One(Sheet sheet, RepairAnswer way, Say say)
+    {
+        string says = $"{sheet.Verdict(way.Verdict)}: {say.Sentence(way.Why)} " + sheet.T("repair.cost", Said.Words(say.At(way.At)), Said.Words(way.Minutes.ToString("0.#", CultureInfo.InvariantCulture)), Said.Money(way.Price));
+        return way.WaitHours > 0 ? $"{says}; {sheet.T("repair.wait", Said.Count((int)Math.Round(way.WaitHours)))}" : says + ".";
+    }
 }

@@ -37,10 +37,10 @@ internal static class StockCommand
 
     private static string List(Call call, Job job)
     {
-        var (sheet, say) = (new Sheet(call.Terminal.Width, call.Terminal.Colour), new Say(job.Settings));
-        sheet.Heading("In the van");
-        if (job.Stock.Count == 0) sheet.Paragraph("Nothing.");
-        var table = Columns.Of("What", ">Number", ">Least");
+        var (sheet, say) = (new Sheet(call.Terminal, job.Settings), new Say(job.Settings));
+        sheet.Heading(sheet.T("in_van"));
+        if (job.Stock.Count == 0) sheet.Paragraph(sheet.T("nothing"));
+        var table = sheet.Table("what", ">number", ">least");
         foreach (var s in job.Stock) table.Row(say.Name(s.Fixing), s.Count.ToString(CultureInfo.InvariantCulture), s.Least > 0 ? s.Least.ToString(CultureInfo.InvariantCulture) : "-");
         if (job.Stock.Count > 0) sheet.Write(table);
         foreach (var low in StockTaking.Low(job.Stock)) sheet.Item("!", say.Sentence(low));

@@ -34,19 +34,21 @@ internal static class TrialsCommand
 
     private static string Text(Call call, TrialCatalogue catalogue, IReadOnlyList<ChangedPlan> changed)
     {
-        var (sheet, say) = (new Sheet(call.Terminal.Width, call.Terminal.Colour), new Say(new Settings()));
-        sheet.Heading("Your own trials");
-        if (catalogue.Tests.Count == 0) sheet.Paragraph("None yet.");
+        var (sheet, say) = (new Sheet(call.Terminal, new Settings()), new Say(new Settings()));
+        sheet.Heading(sheet.T("own"));
+        if (catalogue.Tests.Count == 0) sheet.Paragraph(sheet.T("own.none"));
         foreach (var job in catalogue.Tests.GroupBy(t => t.Job, StringComparer.Ordinal))
         {
-            sheet.Paragraph((job.First().Title.Length > 0 ? job.First().Title : job.Key) + (job.All(t => t.Out) ? " (out)" : ""));
-            foreach (var t in job) sheet.Item("", $"{(t.Out ? "out: " : "")}{say.Name(t.Test.Fixing)}, {t.Test.LoadN.ToString("0.#", CultureInfo.InvariantCulture)} N {t.Test.Load}, {t.Test.Outcome}{(t.Test.BoardMm is { } mm ? $", board {mm.ToString("0.#", CultureInfo.InvariantCulture)} mm" : "")}");
+            sheet.Paragraph((job.First().Title.Length > 0 ? job.First().Title : job.Key) + (job.All(t => t.Out) ? " " + sheet.T("own.job_out") : ""));
+            foreach (var t in job) sheet.Item("", (t.Out ? sheet.T("own.out") + " " : "") + sheet.T(t.Test.BoardMm is null ? "own.test" : "own.test_in_board", Said.Name(t.Test.Fixing), Number(t.Test.LoadN), Said.Words(t.Test.Load), Said.Words(t.Test.Outcome), Number(t.Test.BoardMm ?? 0)));
         }
 
-        if (changed.Count > 0) sheet.Heading("Plans that changed because of it");
+        if (changed.Count > 0) sheet.Heading(sheet.T("own.changed"));
         foreach (var plan in changed)
-            foreach (var item in plan.Items) sheet.Item("!", $"{plan.Title}: {(item.Name.Length > 0 ? item.Name : item.Id)}: {Say.Of(item.Before)} before, {Say.Of(item.After)} now.");
-        sheet.Paragraph("Five tests in a known board, or on the wall itself, carry a size; a failure lowers it in every plan. With --undo a job's results are left out again.");
+            foreach (var item in plan.Items) sheet.Item("!", sheet.T("own.plan", Said.Words(plan.Title), Said.Words(item.Name.Length > 0 ? item.Name : item.Id), Said.Words(sheet.Verdict(item.Before)), Said.Words(sheet.Verdict(item.After))));
+        sheet.Paragraph(sheet.T("own.note"));
         return sheet.ToString();
     }
+
+    private static Said Number(double n) => Said.Words(n.ToString("0.#", CultureInfo.InvariantCulture));
 }

@@ -16,26 +16,26 @@ internal sealed class BuySheet(Sheet sheet, Say say)
         if (answer.Status is "optimal" or "feasible") WriteProof(answer);
         if (answer.Mix is { } mix)
         {
-            sheet.Heading($"A mix of kinds would save {say.Money(mix.Saving)}");
+            sheet.Heading(sheet.T("mix", Said.Money(mix.Saving)));
             work.WriteLines(mix.Lines);
         }
 
         foreach (var note in answer.Notes) sheet.Item("!", say.Sentence(note));
-        if (answer.Assumptions.Count > 0) sheet.Heading("Assumed");
+        if (answer.Assumptions.Count > 0) sheet.Heading(sheet.T("assumed"));
         foreach (var assumed in answer.Assumptions) sheet.Item("-", say.Sentence(assumed));
     }
 
     private void WriteProof(BuyAnswer answer)
     {
         sheet.Gap();
-        string proof = answer.Status == "optimal" ? "nothing costs less" : $"nothing costs less than {say.Money(answer.Bound)}; the time ran out";
-        sheet.Paragraph($"Expected with minutes and risk: {say.Money(answer.Expected)} ({proof}; solved by {answer.Solver}). Chance of a second trip: {Shows.Percent(answer.SecondTrip)}.");
+        string proof = answer.Status == "optimal" ? sheet.T("cheapest") : sheet.T("cheapest.bound", Said.Money(answer.Bound));
+        sheet.Paragraph(sheet.T("expected", Said.Money(answer.Expected), Said.Words(proof), Said.Words(answer.Solver), Said.Percent(answer.SecondTrip)));
     }
 
     private void WriteGivingUp(BuyAnswer answer)
     {
         for (int i = 0; i < answer.GiveUp.Count; i++)
-            sheet.Item($"{i + 1}.", "Give up " + string.Join(" and ", answer.GiveUp[i].Select(r => say.Sentence(r).TrimEnd('.'))) + ".");
+            sheet.Item($"{i + 1}.", sheet.T("give_up", Said.Words(answer.GiveUp[i].Select(r => say.Sentence(r).TrimEnd('.')).Aggregate((a, b) => sheet.T("and", Said.Words(b), Said.Words(a))))));
     }
 
     private string Name(BuyLine line) => line.Sort == "bit" ? say.Bit(line.Id) : say.Name(line.Id);

@@ -10,7 +10,7 @@ internal sealed class CertaintySheet(Sheet sheet)
     public static string Text(string json, Terminal terminal)
     {
         using var document = JsonDocument.Parse(json);
-        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        var sheet = new Sheet(terminal, document.RootElement.Settings());
         new CertaintySheet(sheet).Write(document.RootElement);
         return sheet.ToString();
     }
@@ -25,27 +25,28 @@ internal sealed class CertaintySheet(Sheet sheet)
 
     private void WriteItem(JsonElement item)
     {
-        sheet.Heading($"{item.Text("name")} ({item.Text("id")}): {Fields.Verdict(item.Text("verdict"))}");
+        sheet.Heading(sheet.T("item.verdict", Said.Words(item.Text("name")), Said.Words(item.Text("id")), Said.Words(sheet.Verdict(item.Text("verdict")))));
         if (item.GetProperty("planned").GetBoolean()) WriteNumbers(item);
-        sheet.Item("Target:", $"at most {item.Percent("target_probability")} (beta {Shows.ThreeFigures(item.Number("target_beta"))}), class {item.Text("class").Replace('_', ' ')}: {item.Text("target_source")}");
+        sheet.Item(sheet.T("target"), sheet.T("target.says", Said.Words(item.Percent("target_probability")), Said.Plain(item.Number("target_beta")), Said.Words(item.Text("class").Replace('_', ' ')), Said.Words(item.Text("target_source"))));
         WriteUnknowns(item);
-        foreach (var help in item.List("helps")) sheet.Item("Helps:", help.Why());
+        foreach (var help in item.List("helps")) sheet.Item(sheet.T("helps"), help.Why());
         foreach (var reason in item.List("reasons")) sheet.Item("-", reason.Why());
     }
 
     private void WriteNumbers(JsonElement item)
     {
-        string beta = item.Maybe("beta") is { } b ? $" (beta {Shows.ThreeFigures(b)})" : "";
-        sheet.Item("Chance of failure:", $"{item.Percent("probability_of_failure")}{beta}; without shared causes it would seem {item.Percent("probability_if_independent")}");
-        sheet.Item("Design action over resistance:", item.Percent("utilisation"));
-        if (item.Maybe("probability_if_proved") is { } proved) sheet.Item("Weakest bracket once proved:", Shows.Percent(proved));
+        string chance = item.Percent("probability_of_failure");
+        if (item.Maybe("beta") is { } beta) chance = sheet.T("with_beta", Said.Words(chance), Said.Plain(beta));
+        sheet.Item(sheet.T("failure"), sheet.T("failure.says", Said.Words(chance), Said.Words(item.Percent("probability_if_independent"))));
+        sheet.Item(sheet.T("action_over_resistance"), item.Percent("utilisation"));
+        if (item.Maybe("probability_if_proved") is { } proved) sheet.Item(sheet.T("once_proved"), Shows.Percent(proved));
     }
 
     private void WriteUnknowns(JsonElement item)
     {
         var unknowns = item.List("unknowns");
         if (unknowns.Count == 0) return;
-        var table = Columns.Of("What matters, most first", ">Chance if it were known");
+        var table = sheet.Table("what_matters", ">if_known");
         foreach (var unknown in unknowns) table.Row(unknown.Why(), unknown.Percent("probability_if_known"));
         sheet.Write(table);
     }
@@ -58,12 +59,14 @@ internal static class ChangedSheet
     {
         var changed = root.List("changed_by_trials");
         if (changed.Count == 0) return;
-        sheet.Heading("Changed by your tests and pulls");
+        sheet.Heading(sheet.T("changed"));
         foreach (var c in changed)
-            sheet.Item("-", $"{c.Text("id")}: {Fields.Verdict(c.Text("verdict_before"))}, {Fixing(c, "fixing_before")}; now {Fields.Verdict(c.Text("verdict_after"))}, {Fixing(c, "fixing_after")}.");
+            sheet.Item("-", sheet.T("changed.says", Word(sheet, c, "before"), Fixing(sheet, c, "before"), Word(sheet, c, "after"), Fixing(sheet, c, "after"), Said.Words(c.Text("id"))));
     }
 
-    private static string Fixing(JsonElement c, string name) => c.TryGetProperty(name, out var fixing) ? Texts.Name(fixing.GetString()!) : "no fixing";
+    private static Said Word(Sheet sheet, JsonElement c, string when) => Said.Words(sheet.Verdict(c.Text("verdict_" + when)));
+
+    private static Said Fixing(Sheet sheet, JsonElement c, string when) => c.TryGetProperty("fixing_" + when, out var fixing) ? Said.Name(fixing.GetString()!) : Said.Words(sheet.T("no_fixing"));
 }
 
 /// <summary>The cautions of a document.</summary>
@@ -73,7 +76,7 @@ internal static class CautionSheet
     {
         var cautions = root.List("cautions");
         if (cautions.Count == 0) return;
-        sheet.Heading("Mind");
+        sheet.Heading(sheet.T("mind"));
         foreach (var caution in cautions) sheet.Item("-", caution.Why());
     }
 }

@@ -14,7 +14,7 @@ internal sealed class CompareSheet(Sheet sheet)
     public static string Text(string json, Terminal terminal)
     {
         using var document = JsonDocument.Parse(json);
-        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        var sheet = new Sheet(terminal, document.RootElement.Settings());
         new CompareSheet(sheet).Write(document.RootElement);
         return sheet.ToString();
     }
@@ -30,19 +30,19 @@ internal sealed class CompareSheet(Sheet sheet)
 
     private void WriteClaims(JsonElement root)
     {
-        sheet.Heading("Claims on one basis: the mean strength of one fixing");
+        sheet.Heading(sheet.T("claims"));
         foreach (var claim in root.List("claims"))
         {
-            string range = claim.Maybe("mean_n") is null ? "an order of merit" : $"about {claim.Force("mean_n", Usual)}, nine times in ten between {claim.Force("low_n", Usual)} and {claim.Force("high_n", Usual)}";
-            sheet.Item($"{Name(claim, "kind")}:", $"claimed {claim.Force("claimed_n", Usual)}; {range}.");
+            string range = claim.Maybe("mean_n") is null ? sheet.T("claim.merit") : sheet.T("claim.range", Force(claim, "mean_n"), Force(claim, "low_n"), Force(claim, "high_n"));
+            sheet.Item($"{Name(claim, "kind")}:", sheet.T("claim", Force(claim, "claimed_n"), Said.Words(range)));
             foreach (var reason in claim.List("reasons")) sheet.Item("-", reason.Why(), 2);
         }
     }
 
     private void WriteKinds(JsonElement root)
     {
-        sheet.Heading("One more test, all kinds learning from each other");
-        var table = Columns.Of("Kind", ">Tests", ">Middle", ">One in twenty below");
+        sheet.Heading(sheet.T("one_more_test"));
+        var table = sheet.Table("kind", ">tests", ">middle", ">one_in_twenty");
         foreach (var kind in root.List("kinds")) table.Row(Name(kind, "kind"), kind.Number("n").ToString("0", CultureInfo.InvariantCulture), kind.Force("median_n", Usual), kind.Force("fractile_n", Usual));
         sheet.Write(table);
     }
@@ -50,19 +50,23 @@ internal sealed class CompareSheet(Sheet sheet)
     private void WritePairs(JsonElement root)
     {
         var pairs = root.List("pairs");
-        sheet.Heading("Pairs");
+        sheet.Heading(sheet.T("pairs"));
         foreach (var pair in pairs) sheet.Item("-", Pair(pair));
-        if (root.Maybe("decided") is { } decided) sheet.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Decided: {decided:0} of {pairs.Count}."));
+        if (root.Maybe("decided") is { } decided) sheet.Paragraph(sheet.T("pairs.decided", Said.Count((int)decided), Said.Count(pairs.Count)));
     }
 
-    private static string Pair(JsonElement pair)
+    private string Pair(JsonElement pair)
     {
-        string chance = pair.Maybe("chance_stronger") is null ? "no chance can be given"
-            : string.Create(CultureInfo.InvariantCulture, $"the first is stronger with {pair.Percent("chance_stronger")}, {pair.Number("ratio_low"):0.00} to {pair.Number("ratio_high"):0.00} times as strong");
-        string decided = pair.TryGetProperty("decided", out var d) ? d.GetBoolean() ? "; decided" : "; undecided" : "";
-        string more = pair.Maybe("tests_of_each") is { } n ? string.Create(CultureInfo.InvariantCulture, $", about {n:0} tests of each would settle it") : "";
-        return $"{Name(pair, "kind")} against {Name(pair, "other")}: {chance}{decided}{more}. {string.Join(' ', pair.List("reasons").Select(r => r.Why()))}".TrimEnd();
+        string chance = pair.Maybe("chance_stronger") is null ? sheet.T("pair.no_chance")
+            : sheet.T("pair.stronger", Said.Words(pair.Percent("chance_stronger")), Ratio(pair, "ratio_low"), Ratio(pair, "ratio_high"));
+        string decided = pair.TryGetProperty("decided", out var d) ? "; " + sheet.T(d.GetBoolean() ? "decided" : "undecided") : "";
+        string more = pair.Maybe("tests_of_each") is { } n ? ", " + sheet.T("pair.more", Said.Count((int)Math.Round(n))) : "";
+        return $"{sheet.T("pair", Said.Words(Name(pair, "kind")), Said.Words(Name(pair, "other")))}: {chance}{decided}{more}. {string.Join(' ', pair.List("reasons").Select(r => r.Why()))}".TrimEnd();
     }
+
+    private static Said Force(JsonElement of, string field) => Said.Words(of.Force(field, Usual));
+
+    private static Said Ratio(JsonElement of, string field) => Said.Words(of.Number(field).ToString("0.00", CultureInfo.InvariantCulture));
 
     private static string Name(JsonElement of, string field) => Texts.Name(of.Text(field));
 }

@@ -12,7 +12,7 @@ internal sealed class DocumentSheet(Sheet sheet)
     public static string Text(string json, Terminal terminal)
     {
         using var document = JsonDocument.Parse(json);
-        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        var sheet = new Sheet(terminal, document.RootElement.Settings());
         new DocumentSheet(sheet).Write(document.RootElement);
         return sheet.ToString();
     }
@@ -82,20 +82,20 @@ internal sealed class DocumentSheet(Sheet sheet)
     private static bool IsNumber(JsonElement row, string field) => row.TryGetProperty(field, out var v) && v.ValueKind == JsonValueKind.Number;
 
     // A chance is shown as the other sheets show it.
-    private static string Cell(string name, JsonElement value) => value.ValueKind == JsonValueKind.Number && IsChance(name) ? Shows.Percent(value.GetDouble())
-        : name == "mm" && value.ValueKind == JsonValueKind.Number && value.GetDouble() == 0 ? "none" : Cell(value);
+    private string Cell(string name, JsonElement value) => value.ValueKind == JsonValueKind.Number && IsChance(name) ? Shows.Percent(value.GetDouble())
+        : name == "mm" && value.ValueKind == JsonValueKind.Number && value.GetDouble() == 0 ? sheet.T("none") : Cell(value);
 
     private static bool IsChance(string name) => name is "before" or "after" || name.Contains("probability", StringComparison.Ordinal);
 
-    private static string Cell(JsonElement value) => value.ValueKind switch
+    private string Cell(JsonElement value) => value.ValueKind switch
     {
         JsonValueKind.Number => Shows.ThreeFigures(value.GetDouble()),
         JsonValueKind.String => value.GetString()!.Replace('_', ' '),
         JsonValueKind.Array => string.Join(", ", value.EnumerateArray().Select(Cell)),
         JsonValueKind.Object => string.Join(", ", value.EnumerateObject().Where(f => f.Name != "code").Select(f => $"{Label(f.Name)} {Cell(f.Name, f.Value)}")),
-        JsonValueKind.True => "yes",
-        JsonValueKind.False => "no",
-        _ => "none",
+        JsonValueKind.True => sheet.T("yes"),
+        JsonValueKind.False => sheet.T("no"),
+        _ => sheet.T("none"),
     };
 
     // "tension_n" reads "tension, N"; the unit is the last part of a name.

@@ -28,5 +28,4 @@ internal static class Fields
 
     public static string Force(this JsonElement of, string name, Settings settings) => of.Maybe(name) is { } n ? Shows.Force(n, settings) : "-";
 
-    public static string Verdict(string word) => word.Replace('_', ' ').ToUpperInvariant();
 }

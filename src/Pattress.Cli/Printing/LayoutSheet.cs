@@ -8,18 +8,18 @@ internal sealed class LayoutSheet(Sheet sheet, Say say)
 {
     public void Write(LayoutAnswer answer)
     {
-        if (answer.Items.Count == 0) sheet.Paragraph("No line of brackets that could be moved.");
+        if (answer.Items.Count == 0) sheet.Paragraph(sheet.T("layout.none"));
         foreach (var item in answer.Items)
         {
-            sheet.Heading($"{(item.Name.Length > 0 ? item.Name : item.Id)} ({item.Id}) on {item.Wall}");
+            sheet.Heading(sheet.T("item.on", Said.Words(item.Name.Length > 0 ? item.Name : item.Id), Said.Words(item.Id), Said.Words(item.Wall)));
             for (int i = 0; i < item.Layouts.Count; i++) sheet.Item($"{i + 1}.", One(item.Layouts[i]));
         }
 
-        foreach (var line in answer.Lines) sheet.Item("!", $"{say.Sentence(line.Why)} {string.Join("; ", line.Things.Select(t => $"{t.Id}: {Say.Of(t.Before)} before, {Say.Of(t.After)} then"))}.");
+        foreach (var line in answer.Lines) sheet.Item("!", $"{say.Sentence(line.Why)} {string.Join("; ", line.Things.Select(t => sheet.T("layout.then", Said.Words(sheet.Verdict(t.Before)), Said.Words(sheet.Verdict(t.After)), Said.Words(t.Id))))}.");
         sheet.Gap();
-        sheet.Paragraph("A support tells nothing of cables and pipes: detector and isolation come first all the same.");
+        sheet.Paragraph(sheet.T("layout.caution"));
     }
 
     private string One(ItemLayout layout) =>
-        $"{Say.Of(layout.Verdict)}: {say.Sentence(layout.Why)} At {string.Join(", ", layout.Brackets.Select(b => b.X.ToString("0", CultureInfo.InvariantCulture)))} mm from the left.";
+        $"{sheet.Verdict(layout.Verdict)}: {say.Sentence(layout.Why)} {sheet.T("layout.at", Said.Words(string.Join(", ", layout.Brackets.Select(b => b.X.ToString("0", CultureInfo.InvariantCulture)))))}";
 }

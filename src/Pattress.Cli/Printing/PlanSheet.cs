@@ -12,30 +12,30 @@ internal sealed class PlanSheet(Sheet sheet, Say say, bool working)
     /// <summary>The text of a plan.</summary>
     public static string Text(PlanAnswer plan, Settings settings, Terminal terminal, bool working)
     {
-        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        var sheet = new Sheet(terminal, settings);
         new PlanSheet(sheet, new Say(settings), working).Write(plan);
         return sheet.ToString();
     }
 
     private void Write(PlanAnswer plan)
     {
-        sheet.Paragraph(plan.Title.Length > 0 ? plan.Title : "Plan", style: Bold);
-        sheet.Paragraph(Say.Of(plan.Verdict), style: Say.Look(plan.Verdict));
+        sheet.Paragraph(plan.Title.Length > 0 ? plan.Title : sheet.T("plan"), style: Bold);
+        sheet.Paragraph(sheet.Verdict(plan.Verdict), style: Say.Look(plan.Verdict));
         sheet.Paragraph(Summary(plan));
-        WriteList("Before you drill", plan.Cautions);
+        WriteList(sheet.T("before_drilling"), plan.Cautions);
         WriteChecks(plan.Checks);
         WriteItems(plan.Items);
         new WorkSheet(sheet, say).Write(plan);
         WriteWalls(plan.Walls);
         WriteAssumed(plan.Assumptions);
         sheet.Gap();
-        sheet.Paragraph($"Pattress {plan.ProgramVersion}, data {plan.DataHash[..int.Min(12, plan.DataHash.Length)]}");
+        sheet.Paragraph(sheet.T("version", Said.Words(plan.ProgramVersion), Said.Words(plan.DataHash[..int.Min(12, plan.DataHash.Length)])));
     }
 
-    private static string Summary(PlanAnswer plan)
+    private string Summary(PlanAnswer plan)
     {
-        int Of(Verdict verdict) => plan.Items.Count(i => i.Verdict == verdict);
-        return $"{Say.Count(plan.Items.Count, "thing", "things")} to hang: {Of(Verdict.Ready)} ready, {Of(Verdict.CheckFirst)} check first, {Of(Verdict.NotHere)} not here.";
+        Said Of(Verdict verdict) => Said.Count(plan.Items.Count(i => i.Verdict == verdict));
+        return sheet.T(plan.Items.Count == 1 ? "summary.one" : "summary", Said.Count(plan.Items.Count), Of(Verdict.Ready), Of(Verdict.CheckFirst), Of(Verdict.NotHere));
     }
 
     private void WriteList(string heading, IReadOnlyList<Reason> reasons)
@@ -48,21 +48,20 @@ internal sealed class PlanSheet(Sheet sheet, Say say, bool working)
     private void WriteChecks(IReadOnlyList<CheckToDo> checks)
     {
         if (checks.Count == 0) return;
-        sheet.Heading("Checks to do first");
+        sheet.Heading(sheet.T("checks"));
         for (int i = 0; i < checks.Count; i++) sheet.Item($"{i + 1}.", Check(checks[i]));
     }
 
     private string Check(CheckToDo check)
     {
-        string where = check.At is { } at ? $"{check.Wall} at {say.At(at)}" : check.Wall;
         // Where the sentence gives the two chances itself, they are not said again.
-        string worth = check.After > check.Before && check.Why.Values.Count(v => v.As == Shown.Percent) < 2 ? $" Sure now {Shows.Percent(check.Before)}, after it {Shows.Percent(check.After)}." : "";
-        return $"{say.Sentence(check.Why)} On {where}, about {Shows.Value(Said.Minutes(check.Minutes), say.Settings)}; for {string.Join(", ", check.Items)}.{worth}";
+        string worth = check.After > check.Before && check.Why.Values.Count(v => v.As == Shown.Percent) < 2 ? " " + sheet.T("check.worth", Said.Percent(check.Before), Said.Percent(check.After)) : "";
+        return $"{say.Sentence(check.Why)} {sheet.T(check.At is null ? "check" : "check.at", Said.Words(check.Wall), Said.Minutes(check.Minutes), Said.Words(string.Join(", ", check.Items)), Said.Words(check.At is { } at ? say.At(at) : ""))}{worth}";
     }
 
     private void WriteItems(IReadOnlyList<ItemAnswer> items)
     {
-        sheet.Heading("To hang");
+        sheet.Heading(sheet.T("to_hang"));
         var printer = new ItemSheet(sheet, say, working);
         for (int i = 0; i < items.Count; i++) printer.Write(i + 1, items[i]);
     }
@@ -70,7 +69,7 @@ internal sealed class PlanSheet(Sheet sheet, Say say, bool working)
     private void WriteWalls(IReadOnlyList<WallAnswer> walls)
     {
         if (walls.Count == 0) return;
-        sheet.Heading("The walls");
+        sheet.Heading(sheet.T("walls"));
         foreach (var wall in walls) sheet.Item("-", Wall(wall));
     }
 
@@ -84,7 +83,7 @@ internal sealed class PlanSheet(Sheet sheet, Say say, bool working)
     private void WriteAssumed(IReadOnlyList<Actions.Assumption> assumptions)
     {
         if (assumptions.Count == 0) return;
-        sheet.Heading("Assumed");
+        sheet.Heading(sheet.T("assumed"));
         foreach (var assumed in assumptions) sheet.Item("-", say.Sentence(assumed));
     }
 }

@@ -12,7 +12,7 @@ internal sealed class ProofSheet(Sheet sheet, Settings settings)
     public static string Text(string json, Terminal terminal)
     {
         using var document = JsonDocument.Parse(json);
-        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        var sheet = new Sheet(terminal, document.RootElement.Settings());
         new ProofSheet(sheet, document.RootElement.Settings()).Write(document.RootElement);
         return sheet.ToString();
     }
@@ -28,11 +28,11 @@ internal sealed class ProofSheet(Sheet sheet, Settings settings)
 
     private void WriteItem(JsonElement item)
     {
-        sheet.Heading($"{item.Text("name")} ({item.Text("id")}): {Fields.Verdict(item.Text("verdict"))}");
+        sheet.Heading(sheet.T("item.verdict", Said.Words(item.Text("name")), Said.Words(item.Text("id")), Said.Words(sheet.Verdict(item.Text("verdict")))));
         WritePulls(item.List("pulls"));
         WriteHangs(item.List("hangs"));
         foreach (var s in item.List("samples"))
-            sheet.Item("Or a sample:", string.Create(CultureInfo.InvariantCulture, $"{s.Number("count"):0} of them at {s.Force("load_n", settings)}"));
+            sheet.Item(sheet.T("sample"), sheet.T("sample.says", Said.Count((int)s.Number("count")), Said.Force(s.Number("load_n"))));
         if (item.Text("scope") != "nothing" || item.GetProperty("recorded").Number("failed") > 0) WriteState(item.GetProperty("recorded"));
         foreach (var reason in item.List("reasons")) sheet.Item("-", reason.Why());
     }
@@ -40,35 +40,35 @@ internal sealed class ProofSheet(Sheet sheet, Settings settings)
     private void WritePulls(IReadOnlyList<JsonElement> pulls)
     {
         if (pulls.Count == 0) return;
-        var table = Columns.Of("Bracket", "Hole", "At, mm", ">Pull", ">Never above", "With");
+        var table = sheet.Table("bracket.head", "hole.head", "at_mm", ">pull", ">never_above", "with");
         foreach (var p in pulls)
             table.Row(Nth(p, "bracket"), Nth(p, "hole"), At(p), p.Force("load_n", settings), p.Force("damage_cap_n", settings), With(p));
         sheet.Write(table);
-        Hold("Pull", pulls[0]);
+        Hold(sheet.T("pull"), pulls[0]);
     }
 
     private void WriteHangs(IReadOnlyList<JsonElement> hangs)
     {
         if (hangs.Count == 0) return;
-        var table = Columns.Of("Bracket", ">Hang", ">Water, litres", ">Arm", ">Never above");
+        var table = sheet.Table("bracket.head", ">hang", ">water", ">arm", ">never_above");
         foreach (var h in hangs)
             table.Row(Nth(h, "bracket"), h.Force("weight_n", settings), h.Number("litres").ToString("0.0", CultureInfo.InvariantCulture), Shows.Length(h.Number("arm_mm"), settings), h.Force("damage_cap_n", settings));
         sheet.Write(table);
-        Hold("Hang", hangs[0]);
+        Hold(sheet.T("hang"), hangs[0]);
     }
 
     private void Hold(string what, JsonElement p) => sheet.Item($"{what}:",
-        string.Create(CultureInfo.InvariantCulture, $"hold {p.Number("hold_s"):0} s against a pencil mark; more than {p.Number("movement_mm"):0.0} mm of movement is a failure"));
+        sheet.T("hold", Said.Count((int)p.Number("hold_s")), Said.Words(p.Number("movement_mm").ToString("0.0", CultureInfo.InvariantCulture))));
 
     private void WriteState(JsonElement state)
     {
-        string chance = state.Maybe("probability_after") is { } after ? $" Its chance of failure goes from {state.Percent("probability_before")} to {Shows.Percent(after)}." : "";
-        sheet.Item("Recorded:", string.Create(CultureInfo.InvariantCulture, $"{state.Number("held"):0} held, {state.Number("failed"):0} failed. {state.Why()}{chance}"));
+        string chance = state.Maybe("probability_after") is { } after ? " " + sheet.T("recorded.chance", Said.Words(state.Percent("probability_before")), Said.Percent(after)) : "";
+        sheet.Item(sheet.T("recorded"), sheet.T("recorded.says", Said.Count((int)state.Number("held")), Said.Count((int)state.Number("failed"))) + $" {state.Why()}{chance}");
     }
 
     private void WriteWays(JsonElement root)
     {
-        sheet.Heading("With what a fitter has");
+        sheet.Heading(sheet.T("ways"));
         foreach (var way in root.List("ways")) sheet.Item("-", $"{way.Why()} {way.Text("cannot")}");
     }
 
@@ -76,5 +76,6 @@ internal sealed class ProofSheet(Sheet sheet, Settings settings)
 
     private static string At(JsonElement p) => string.Create(CultureInfo.InvariantCulture, $"{p.GetProperty("at_mm")[0].GetDouble():0}, {p.GetProperty("at_mm")[1].GetDouble():0}");
 
-    private static string With(JsonElement p) => p.List("ways").Count == 0 ? "a tester" : string.Join(" or ", p.List("ways").Select(w => w.GetString()!.Replace('_', ' ')));
+    private string With(JsonElement p) => p.List("ways").Count == 0 ? sheet.T("tester")
+        : p.List("ways").Select(w => w.GetString()!.Replace('_', ' ')).Aggregate((a, b) => sheet.T("either", Said.Words(b), Said.Words(a)));
 }

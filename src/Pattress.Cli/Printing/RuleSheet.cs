@@ -12,10 +12,10 @@ internal static class RuleSheet
     public static string List(string json, Terminal terminal)
     {
         using var document = JsonDocument.Parse(json);
-        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        var sheet = new Sheet(terminal, document.RootElement.Settings());
         var rules = document.RootElement.GetProperty("rules");
         foreach (var rule in rules.EnumerateArray()) Write(sheet, rule);
-        sheet.Paragraph(Say.Count(rules.GetArrayLength(), "rule", "rules"));
+        sheet.Paragraph(sheet.Count("rules", rules.GetArrayLength()));
         return sheet.ToString();
     }
 
@@ -23,10 +23,10 @@ internal static class RuleSheet
     public static string One(string json, Terminal terminal)
     {
         using var document = JsonDocument.Parse(json);
-        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        var sheet = new Sheet(terminal, document.RootElement.Settings());
         var root = document.RootElement;
         sheet.Paragraph(Word(root, "id"), style: new Style(decoration: Decoration.Bold));
-        if (root.TryGetProperty("not_covered", out var why)) sheet.Paragraph($"Not covered: {why.GetString()}");
+        if (root.TryGetProperty("not_covered", out var why)) sheet.Paragraph(sheet.T("not_covered", Said.Words(why.GetString()!)));
         else Write(sheet, root, root.GetProperty("working"));
         return sheet.ToString();
     }
@@ -36,19 +36,19 @@ internal static class RuleSheet
         sheet.Paragraph($"{Shows.ThreeFigures(root.GetProperty("value").GetDouble())} {Word(root, "unit")}  [{Word(root, "clause")}]");
         int number = 0;
         foreach (var step in working.EnumerateArray())
-            sheet.Item($"{++number}.", StepLine.Of(Word(step, "symbol"), Word(step, "formula"), Word(step, "numbers"), step.GetProperty("value").GetDouble(), Word(step, "unit"), Word(step, "clause")));
+            sheet.Item($"{++number}.", StepLine.Of(sheet, Word(step, "symbol"), Word(step, "formula"), Word(step, "numbers"), step.GetProperty("value").GetDouble(), Word(step, "unit"), Word(step, "clause")));
     }
 
     private static void Write(Sheet sheet, JsonElement rule)
     {
         sheet.Paragraph(Word(rule, "id"), style: new Style(decoration: Decoration.Bold));
         sheet.Paragraph($"{Word(rule, "title")}  [{Word(rule, "clause")}]", 2);
-        sheet.Paragraph(string.Join("; ", rule.GetProperty("inputs").EnumerateArray().Select(Input)), 2);
+        sheet.Paragraph(string.Join("; ", rule.GetProperty("inputs").EnumerateArray().Select(i => Input(sheet, i))), 2);
     }
 
-    private static string Input(JsonElement input) => input.TryGetProperty("words", out var words)
+    private static string Input(Sheet sheet, JsonElement input) => input.TryGetProperty("words", out var words)
         ? $"{Word(input, "symbol")} {string.Join("|", words.EnumerateArray())}"
-        : $"{Word(input, "symbol")} {Bound(input, "from")} to {Bound(input, "to")} {Word(input, "unit")}".TrimEnd();
+        : sheet.T("range", Said.Words(Bound(input, "from")), Said.Words(Bound(input, "to")), Said.Words(Word(input, "unit")), Said.Words(Word(input, "symbol"))).TrimEnd();
 
     private static string Bound(JsonElement input, string field) => input.GetProperty(field).GetDouble().ToString("G6", CultureInfo.InvariantCulture);
 

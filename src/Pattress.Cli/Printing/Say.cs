@@ -34,24 +34,17 @@ internal sealed record Say(Settings Settings)
 
     /// <summary>A bit by its id, kind and diameter: "10 mm masonry bit".</summary>
     public string Bit(string id) => id.Split(' ') is [var kind, var mm] && double.TryParse(mm, NumberStyles.Float, CultureInfo.InvariantCulture, out double d)
-        ? $"{Length(d)} {Name("bit." + kind)} bit"
+        ? Said("bit", Pattress.Said.Length(d), Pattress.Said.Name("bit." + kind))
         : Name(id);
 
     /// <summary>Bit, diameter and depth of a hole.</summary>
     public string Hole(HoleAnswer hole) => hole.Bit == "none" || hole.DiameterMm <= 0
-        ? "no hole first"
-        : $"{Length(hole.DiameterMm)} {Name("bit." + hole.Bit)} bit, {Length(hole.DepthMm)} deep";
+        ? Said("hole.none")
+        : Said("hole", Pattress.Said.Length(hole.DiameterMm), Pattress.Said.Name("bit." + hole.Bit), Pattress.Said.Length(hole.DepthMm));
 
     private static string Ended(string sentence) => sentence.EndsWith('.') ? sentence : sentence + ".";
 
-    public static string Count(int n, string one, string many) => string.Create(CultureInfo.InvariantCulture, $"{n} {(n == 1 ? one : many)}");
-
-    public static string Of(Verdict verdict) => verdict switch
-    {
-        Verdict.Ready => "READY",
-        Verdict.CheckFirst => "CHECK FIRST",
-        _ => "NOT HERE",
-    };
+    private string Said(string code, params IReadOnlyList<Pattress.Said> values) => Texts.Sentence("cli." + code, values, Settings);
 
     public static Style Look(Verdict verdict) => new(
         verdict switch { Verdict.Ready => Color.Green, Verdict.CheckFirst => Color.Yellow, _ => Color.Red }, decoration: Decoration.Bold);

@@ -1,5 +1,8 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using Pattress.Jobs;
+using Pattress.Jobs.Text;
+using Pattress.Papers.Elevations;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 
@@ -10,9 +13,13 @@ internal sealed partial class Sheet
 {
     private readonly StringWriter _text = new();
     private readonly IAnsiConsole _console;
+    private readonly Settings _settings;
 
-    public Sheet(int width, bool colour)
+    /// <param name="settings">The language of what it says.</param>
+    public Sheet(Terminal terminal, Settings settings)
     {
+        (int width, bool colour) = (terminal.Width, terminal.Colour);
+        _settings = settings;
         _console = AnsiConsole.Create(new AnsiConsoleSettings
         {
             Ansi = colour ? AnsiSupport.Yes : AnsiSupport.No,
@@ -23,6 +30,20 @@ internal sealed partial class Sheet
         _console.Profile.Width = width;
         _console.Profile.Capabilities.Unicode = true;
     }
+
+    /// <summary>The text of a code of the command line, <c>cli.CODE</c>.</summary>
+    public string T(string code, params IReadOnlyList<Said> values) => Texts.Sentence("cli." + code, values, _settings);
+
+    /// <summary>One thing or several, by the codes <c>cli.CODE.one</c> and <c>cli.CODE</c>.</summary>
+    public string Count(string code, int n) => T(n == 1 ? code + ".one" : code, Said.Count(n));
+
+    /// <summary>A table whose heads are codes; one behind <c>&gt;</c> is set to the right.</summary>
+    public Table Table(params IReadOnlyList<string> codes) => Columns.Of([.. codes.Select(c => c.StartsWith('>') ? ">" + T(c[1..]) : T(c))]);
+
+    public string Verdict(Verdict verdict) => Verdict(Verdicts.Id(verdict));
+
+    /// <summary>A verdict's word in capitals.</summary>
+    public string Verdict(string id) => Texts.Name("verdict_" + id, _settings).ToUpperInvariant();
 
     public void Heading(string text)
     {

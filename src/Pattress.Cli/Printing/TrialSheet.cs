@@ -14,7 +14,7 @@ internal sealed class TrialSheet(Sheet sheet)
     public static string Text(string json, Terminal terminal)
     {
         using var document = JsonDocument.Parse(json);
-        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        var sheet = new Sheet(terminal, document.RootElement.Settings());
         new TrialSheet(sheet).Write(document.RootElement);
         return sheet.ToString();
     }
@@ -22,20 +22,20 @@ internal sealed class TrialSheet(Sheet sheet)
     private void Write(JsonElement root)
     {
         foreach (var note in root.List("notes")) sheet.Paragraph(note.GetString()!.Replace('_', ' '));
-        sheet.Heading("Loads in N");
+        sheet.Heading(sheet.T("loads"));
         WriteKinds(root.List("kinds"));
-        sheet.Paragraph($"Characteristic: {root.Percent("fractile")} stay below, {root.Percent("confidence")} confidence, {root.Text("law")}. One more test: middle and {root.Percent("fractile")} fractile, all kinds learning from each other.");
+        sheet.Paragraph(sheet.T("characteristic.says", Said.Words(root.Percent("fractile")), Said.Words(root.Percent("confidence")), Said.Words(root.Text("law"))));
         foreach (var kind in root.List("kinds")) WriteReasons(kind);
         WritePairs(root.List("comparisons"));
         foreach (var e in root.List("effects"))
-            sheet.Item("-", string.Create(CultureInfo.InvariantCulture, $"{e.Text("column").Replace('_', ' ')} {e.Text("level").Replace('_', ' ')} against {e.Text("against").Replace('_', ' ')}: {e.Number("ratio"):0.00} times the load, {e.Number("ratio_low"):0.00} to {e.Number("ratio_high"):0.00}; {(e.GetProperty("decided").GetBoolean() ? "decided" : "undecided")}."));
+            sheet.Item("-", sheet.T("effect", Word(e, "column"), Word(e, "level"), Word(e, "against"), Two(e, "ratio"), Two(e, "ratio_low"), Two(e, "ratio_high"), Decided(e)));
         sheet.Gap();
         foreach (var assumed in root.List("assumptions")) sheet.Item("-", assumed.Why());
     }
 
     private void WriteKinds(IReadOnlyList<JsonElement> kinds)
     {
-        var table = Columns.Of("Kind", ">n", ">Mean", ">s", ">V", ">Characteristic", ">Middle", ">Low");
+        var table = sheet.Table("kind", ">n", ">mean", ">s", ">v", ">characteristic", ">middle", ">low");
         foreach (var k in kinds)
         {
             bool together = k.TryGetProperty("predictive", out var next), some = k.TryGetProperty("characteristic", out var low);
@@ -47,20 +47,28 @@ internal sealed class TrialSheet(Sheet sheet)
 
     private void WriteReasons(JsonElement kind)
     {
-        foreach (var s in kind.List("suspects")) sheet.Item("-", string.Create(CultureInfo.InvariantCulture, $"{Name(kind)}: {N(s, "load_n")} N on line {s.Number("line"):0} stands apart ({s.Text("by")} {s.Number("statistic"):0.000}, critical {s.Number("critical"):0.000}); it was not left out."));
+        foreach (var s in kind.List("suspects")) sheet.Item("-", sheet.T("suspect", Said.Words(Name(kind)), Said.Words(N(s, "load_n")), Said.Count((int)s.Number("line")), Said.Words(s.Text("by")), Three(s, "statistic"), Three(s, "critical")));
         foreach (var reason in kind.List("reasons")) sheet.Item("-", $"{Name(kind)}: {reason.Why()}");
     }
 
     private void WritePairs(IReadOnlyList<JsonElement> pairs)
     {
         if (pairs.Count == 0) return;
-        sheet.Paragraph(string.Create(CultureInfo.InvariantCulture, $"Of {pairs.Count} pairs of kinds {pairs.Count(p => p.GetProperty("decided").GetBoolean())} are decided{(pairs.Count > MostPairs ? "; pattress compare shows each." : ":")}"));
+        sheet.Paragraph(sheet.T(pairs.Count > MostPairs ? "of_pairs.many" : "of_pairs", Said.Count(pairs.Count), Said.Count(pairs.Count(p => p.GetProperty("decided").GetBoolean()))));
         if (pairs.Count > MostPairs) return;
         foreach (var p in pairs)
-            sheet.Item("-", $"{Texts.Name(p.Text("kind"))} is stronger than {Texts.Name(p.Text("other"))} with {p.Percent("chance_stronger")}: {(p.GetProperty("decided").GetBoolean() ? "decided" : "undecided")}.");
+            sheet.Item("-", sheet.T("pair.says", Said.Name(p.Text("kind")), Said.Name(p.Text("other")), Said.Words(p.Percent("chance_stronger")), Decided(p)));
     }
 
     private static string Name(JsonElement kind) => Texts.Name(kind.Text("kind"));
+
+    private Said Decided(JsonElement of) => Said.Words(sheet.T(of.GetProperty("decided").GetBoolean() ? "decided" : "undecided"));
+
+    private static Said Word(JsonElement of, string name) => Said.Words(of.Text(name).Replace('_', ' '));
+
+    private static Said Two(JsonElement of, string name) => Said.Words(of.Number(name).ToString("0.00", CultureInfo.InvariantCulture));
+
+    private static Said Three(JsonElement of, string name) => Said.Words(of.Number(name).ToString("0.000", CultureInfo.InvariantCulture));
 
     private static string N(JsonElement of, string name) => of.Maybe(name) is { } n ? Shows.ThreeFigures(n) : "-";
 }

@@ -16,7 +16,7 @@ internal sealed class WallSheet(Sheet sheet)
     public static string Text(string json, Terminal terminal)
     {
         using var document = JsonDocument.Parse(json);
-        var sheet = new Sheet(terminal.Width, terminal.Colour);
+        var sheet = new Sheet(terminal, document.RootElement.Settings());
         var root = document.RootElement;
         foreach (var wall in root.TryGetProperty("walls", out var walls) ? walls.EnumerateArray().ToList() : [root]) new WallSheet(sheet).Write(wall);
         return sheet.ToString();
@@ -30,15 +30,15 @@ internal sealed class WallSheet(Sheet sheet)
         WriteBuildUps(wall.GetProperty("build_ups"));
         WriteSupports(wall.GetProperty("supports"));
         WriteNext(wall.GetProperty("next"));
-        if (wall.TryGetProperty("from_house", out var house)) sheet.Item("House:", Why(house));
-        foreach (var c in wall.GetProperty("contradictions").EnumerateArray()) sheet.Item("Does not go together:", Why(c));
+        if (wall.TryGetProperty("from_house", out var house)) sheet.Item(sheet.T("house"), Why(house));
+        foreach (var c in wall.GetProperty("contradictions").EnumerateArray()) sheet.Item(sheet.T("contradiction"), Why(c));
         if (wall.TryGetProperty("readings", out var readings)) WriteReadings(readings);
         foreach (var note in wall.GetProperty("cautions").EnumerateArray().Concat(wall.GetProperty("assumptions").EnumerateArray())) sheet.Item("-", Why(note));
     }
 
     private void WriteBuildUps(JsonElement buildUps)
     {
-        var table = Columns.Of("Build-up", ">Chance", ">Board, mm", ">Void, mm");
+        var table = sheet.Table("build_up", ">likely", ">board_mm", ">void_mm");
         foreach (var b in buildUps.EnumerateArray().Where(b => Number(b, "probability") >= Least))
             table.Row(b.GetProperty("name").GetString()!, Percent(Number(b, "probability")), Spread(b, "board"), Number(b, "void_mm") > 0 ? Spread(b, "void") : "-");
         sheet.Write(table);
@@ -48,15 +48,15 @@ internal sealed class WallSheet(Sheet sheet)
     {
         var shown = supports.EnumerateArray().Where(s => Number(s, "probability") >= LeastSupport).ToList();
         if (shown.Count == 0) return;
-        sheet.Item("Supports, if it has any, at:", string.Join(", ", shown.Select(s =>
+        sheet.Item(sheet.T("supports"), string.Join(", ", shown.Select(s =>
             string.Create(CultureInfo.InvariantCulture, $"{Number(s, "centre_mm"):0} ({Percent(Number(s, "probability"))})"))));
     }
 
-    private void WriteNext(JsonElement next) => sheet.Item("Next:", Why(next));
+    private void WriteNext(JsonElement next) => sheet.Item(sheet.T("next"), Why(next));
 
     private void WriteReadings(JsonElement readings)
     {
-        sheet.Heading("What each reading changed");
+        sheet.Heading(sheet.T("readings"));
         foreach (var r in readings.EnumerateArray())
             sheet.Item($"{r.GetProperty("id").GetString()} {LogOdds(r).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture)}",
                 string.Join(' ', r.GetProperty("changed").EnumerateArray().Select(Why)));
@@ -71,5 +71,5 @@ internal sealed class WallSheet(Sheet sheet)
     private static string Spread(JsonElement b, string what) =>
         string.Create(CultureInfo.InvariantCulture, $"{Number(b, what + "_mm"):0.0} ± {Number(b, what + "_sd_mm"):0.0}");
 
-    private static string Percent(double p) => p >= 0.995 ? "over 99 %" : string.Create(CultureInfo.InvariantCulture, $"{100 * p:0} %");
+    private string Percent(double p) => p >= 0.995 ? sheet.T("over", Said.Percent(0.99)) : string.Create(CultureInfo.InvariantCulture, $"{100 * p:0} %");
 }

@@ -13,20 +13,20 @@ internal sealed class WorkingSheet(Sheet sheet, Say say)
     public void Write(BracketAnswer bracket)
     {
         sheet.Gap();
-        sheet.Paragraph($"Bracket {bracket.Index + 1} at {say.At(bracket.At)}", Indent, new Style(decoration: Decoration.Bold));
-        sheet.Paragraph($"Planned for {say.Name(bracket.BuildUp)} ({Shows.Percent(bracket.BuildUpProbability)} likely); the worst case is {say.Name(bracket.LoadCase)}; the resistance rests on {say.Name(bracket.Basis)}.", Indent);
+        sheet.Paragraph(sheet.T("bracket", Said.Count(bracket.Index + 1), Said.Words(say.At(bracket.At))), Indent, new Style(decoration: Decoration.Bold));
+        sheet.Paragraph(sheet.T("bracket.basis", Said.Name(bracket.BuildUp), Said.Percent(bracket.BuildUpProbability), Said.Name(bracket.LoadCase), Said.Name(bracket.Basis)), Indent);
         foreach (var force in bracket.Forces) sheet.Item("-", Force(force), Indent);
         foreach (var other in bracket.Alternatives) sheet.Item("-", Alternative(other), Indent);
-        foreach (var other in bracket.Rejected) sheet.Item("-", $"Not {say.Name(other.Fixing)}: {say.Sentence(other.Why)}", Indent);
+        foreach (var other in bracket.Rejected) sheet.Item("-", sheet.T("rejected", Said.Name(other.Fixing), Said.Words(say.Sentence(other.Why))), Indent);
         for (int i = 0; i < bracket.Working.Count; i++) Write(sheet, i + 1, bracket.Working[i]);
     }
 
     private string Force(FixingForce force) =>
-        $"Fixing at {say.At(force.At)}: pulled by {Shows.Force(force.TensionN, say.Settings)}, sheared by {Shows.Force(force.ShearN, say.Settings)}.";
+        sheet.T("force", Said.Words(say.At(force.At)), Said.Force(force.TensionN), Said.Force(force.ShearN));
 
     private string Alternative(AlternativeAnswer other) =>
-        $"Would do: {say.Name(other.Fixing)}, used to {Shows.Percent(other.Utilisation)}, governed by {say.Name(other.Governs)}, {say.Money(other.PriceEach)} each.";
+        sheet.T("alternative", Said.Name(other.Fixing), Said.Percent(other.Utilisation), Said.Name(other.Governs), Said.Money(other.PriceEach));
 
     private static void Write(Sheet sheet, int number, Step step) =>
-        sheet.Item($"{number}.", StepLine.Of(step.Symbol, step.Formula, step.Numbers, step.Value, step.Unit, step.Clause), Indent);
+        sheet.Item($"{number}.", StepLine.Of(sheet, step.Symbol, step.Formula, step.Numbers, step.Value, step.Unit, step.Clause), Indent);
 }

@@ -37,5 +37,9 @@ internal static partial class Page
     public static partial Task<bool> Copy(string text);
 
     [JSImport("language", Module)]
-    public static partial void Language(string tag, string title);
+    public static partial void Language(string tag, string title, string english);
+
+    /// <summary>The language spoken last on this device, as settings have it; empty where none was.</summary>
+    [JSImport("english", Module)]
+    public static partial string English();
 }

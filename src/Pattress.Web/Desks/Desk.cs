@@ -65,7 +65,13 @@ public sealed class Desk(TimeProvider clock)
     public bool IsAsKept { get; private set; } = true;
 
     /// <summary>A job lies here: the last one, the demo house, or one that was just begun.</summary>
-    public bool IsLaid => Revision > 0;
+    public bool IsLaid { get; private set; }
+
+    /// <summary>The language to speak until a job lies here.</summary>
+    public void Speak(string english)
+    {
+        if (!IsLaid && english.Length > 0) Job = Job with { Settings = Job.Settings with { English = english } };
+    }
 
     /// <summary>Puts another job on the desk.</summary>
     /// <param name="asKept">It was read from the device just now; a new one is kept at once.</param>
@@ -74,6 +80,7 @@ public sealed class Desk(TimeProvider clock)
         _history.Clear();
         KeptAs = keptAs;
         IsAsKept = asKept;
+        IsLaid = true;
         Show(job);
     }
 

@@ -19,6 +19,7 @@ public sealed class Keeper
     private const string Demo = "samples/demo-house.job.json";
     private readonly Desk _desk;
     private Task _last = Task.CompletedTask;
+    private Task? _laid;
     // The revision at which each job was read or last kept here.
     private readonly Dictionary<string, int> _revisions = [];
     private int _saved;
@@ -40,20 +41,25 @@ public sealed class Keeper
     /// <summary>The job was changed elsewhere at the same time; the other version is kept under this title.</summary>
     public string KeptBoth { get; private set; } = "";
 
-    /// <summary>Opens what was open last on this device, else the demo house.</summary>
-    public async Task OpenLast()
+    /// <summary>Hears from now on what other tabs keep.</summary>
+    public void Listen() => Store.OnKept(id => _ = KeptElsewhere(id));
+
+    /// <summary>Sees to it that a job lies on the desk: what was open last on this device, else the demo house. The list of jobs needs neither.</summary>
+    public Task Lay() => _desk.IsLaid ? Task.CompletedTask : _laid ??= LastOrDemo();
+
+    /// <summary>Opens what was open last on this device, if nothing lies on the desk yet; false where nothing was.</summary>
+    public async Task<bool> OpenLast()
     {
+        if (_desk.IsLaid) return true;
         try
         {
-            Store.OnKept(id => _ = KeptElsewhere(id));
-            if (await Store.LastOpened() is { } id && await Open(id, first: true)) return;
+            return await Store.LastOpened() is { } id && await Open(id, first: true);
         }
         catch (JSException)
         {
             Note(Kept.Failed);
+            return false;
         }
-
-        if (!_desk.IsLaid) OpenDemo();
     }
 
     /// <summary>Opens a kept job.</summary>
@@ -102,6 +108,11 @@ public sealed class Keeper
     public static async Task<IReadOnlyList<KeptJob>> All() =>
         [.. (await Store.KeptJobs()).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split('\t', 4))
             .Select(p => new KeptJob(p[0], p[3], DateTimeOffset.FromUnixTimeMilliseconds(long.Parse(p[1], CultureInfo.InvariantCulture)), KeptStanding.Read(p[2])))];
+
+    private async Task LastOrDemo()
+    {
+        if (!await OpenLast() && !_desk.IsLaid) OpenDemo();
+    }
 
     private async Task Save()
     {

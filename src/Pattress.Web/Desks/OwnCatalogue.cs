@@ -14,19 +14,18 @@ public sealed class OwnCatalogue
     private const string Demo = "demo";
     private readonly Desk _desk;
     private Task _last = Task.CompletedTask;
+    private bool _read;
     private (string Id, IReadOnlyList<OwnTest> Trials, IReadOnlyList<ProofRecord> Proofs) _seen = ("", [], []);
 
-    public OwnCatalogue(Desk desk)
-    {
-        _desk = desk;
-        desk.Changed += Follow;
-    }
+    public OwnCatalogue(Desk desk) => _desk = desk;
+
+    /// <summary>Follows the desk from now on; what is kept is read when the first job lies on it.</summary>
+    public void Listen() => _desk.Changed += Follow;
 
     /// <summary>Why the last reading or writing failed, or none.</summary>
     public bool Failed { get; private set; }
 
-    /// <summary>Reads what is kept.</summary>
-    public async Task Load()
+    private async Task Load()
     {
         try
         {
@@ -55,6 +54,12 @@ public sealed class OwnCatalogue
 
     private void Follow()
     {
+        if (!_read)
+        {
+            _read = true;
+            _ = Load();
+        }
+
         if (_desk.KeptAs == Demo) return;
         var now = (_desk.KeptAs, _desk.Job.Trials, _desk.Job.Proofs);
         if (now.KeptAs == _seen.Id && ReferenceEquals(now.Trials, _seen.Trials) && ReferenceEquals(now.Proofs, _seen.Proofs)) return;

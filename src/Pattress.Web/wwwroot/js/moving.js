@@ -1,6 +1,8 @@
 // Moves handles on a drawing: the drawing follows every frame, and what stands still for a moment, or is let go, settles.
 
 const QUIET_MS = 120;
+// The numbers that run along may take one part in so many of the time: each frame on a quick processor, fewer on a slow one.
+const SHARE = 5;
 const KEYS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
 
 const home = handle => [Number(handle.dataset.x), Number(handle.dataset.y)];
@@ -21,7 +23,7 @@ function within(handle, [x, y]) {
 export function watch(elementId, moving, settled, stepped) {
   const box = document.getElementById(elementId);
   if (!box) return;
-  let held = null, frame = 0, quiet = 0, gestures = 0;
+  let held = null, frame = 0, quiet = 0, gestures = 0, free = 0;
 
   const grasp = event => event.target.closest('[data-handle]');
 
@@ -33,13 +35,24 @@ export function watch(elementId, moving, settled, stepped) {
     if (held) settled(name(held.handle), ...held.at);
   };
 
+  // Asked at the end of a frame: a page that is behind with its frames is no finger that stands still.
+  const still = () => {
+    if (!held) return;
+    const left = held.last + QUIET_MS - performance.now();
+    if (left <= 0) rest();
+    else quiet = setTimeout(() => requestAnimationFrame(still), left);
+  };
+
   const follow = () => {
     frame = 0;
     if (!held) return;
     put(held.handle, held.at);
-    moving(name(held.handle), ...held.at);
     clearTimeout(quiet);
-    quiet = setTimeout(rest, QUIET_MS);
+    quiet = setTimeout(() => requestAnimationFrame(still), QUIET_MS);
+    const begun = performance.now();
+    if (begun < free) return;
+    moving(name(held.handle), ...held.at);
+    free = performance.now() + (SHARE - 1) * (performance.now() - begun);
   };
 
   const letGo = event => {
@@ -63,7 +76,7 @@ export function watch(elementId, moving, settled, stepped) {
     event.preventDefault();
     const [x, y] = place(handle, event), at = home(handle);
     gestures++;
-    held = { handle, pointer: event.pointerId, from: [at[0] - x, at[1] - y], at, moved: false };
+    held = { handle, pointer: event.pointerId, from: [at[0] - x, at[1] - y], at, moved: false, last: performance.now() };
     handle.setPointerCapture(event.pointerId);
     handle.focus({ preventScroll: true });
     handle.classList.add('held');
@@ -74,6 +87,7 @@ export function watch(elementId, moving, settled, stepped) {
     const [x, y] = place(held.handle, event);
     held.at = within(held.handle, [x + held.from[0], y + held.from[1]]);
     held.moved = true;
+    held.last = performance.now();
     frame ||= requestAnimationFrame(follow);
   });
 

@@ -50,7 +50,13 @@ export async function copy(text) {
   }
 }
 
-export function language(tag, title) {
+// The language of the page; remembered, so that the list of jobs speaks it before a job is opened.
+export function language(tag, title, english) {
   document.documentElement.lang = tag;
   document.title = title;
+  try { localStorage.setItem('pattress-english', english); } catch { }
+}
+
+export function english() {
+  try { return localStorage.getItem('pattress-english') ?? ''; } catch { return ''; }
 }
