@@ -25,7 +25,7 @@ internal sealed class CertaintySheet(Sheet sheet)
 
     private void WriteItem(JsonElement item)
     {
-        sheet.Heading(sheet.T("item.verdict", Said.Words(item.Text("name")), Said.Words(item.Text("id")), Said.Words(sheet.Verdict(item.Text("verdict")))));
+        sheet.Heading(sheet.T("item.verdict", Said.Words(item.Text("id")), Said.Words(sheet.Verdict(item.Text("verdict"))), Said.Words(item.Text("name"))));
         if (item.GetProperty("planned").GetBoolean()) WriteNumbers(item);
         sheet.Item(sheet.T("target"), sheet.T("target.says", Said.Words(item.Percent("target_probability")), Said.Plain(item.Number("target_beta")), Said.Words(item.Text("class").Replace('_', ' ')), Said.Words(item.Text("target_source"))));
         WriteUnknowns(item);

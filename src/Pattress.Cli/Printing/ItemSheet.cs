@@ -40,7 +40,7 @@ internal sealed class ItemSheet(Sheet sheet, Say say, bool working)
     }
 
     private string Title(ItemAnswer item) =>
-        sheet.T("item", Said.Words(item.Name.Length > 0 ? item.Name : say.Name(item.What)), Said.Words(item.Id), Said.Words(item.Wall), Said.Mass(item.MassKg));
+        sheet.T("item", Said.Words(item.Id), Said.Words(item.Wall), Said.Mass(item.MassKg), Said.Words(item.Name.Length > 0 ? item.Name : say.Name(item.What)));
 
     private string Chance(ItemAnswer item) =>
         sheet.T("chance", Said.Plain(say.Settings.LifeYears), Said.Percent(item.ProbabilityOfFailure), Said.Percent(item.TargetProbability));

@@ -11,7 +11,7 @@ internal sealed class LayoutSheet(Sheet sheet, Say say)
         if (answer.Items.Count == 0) sheet.Paragraph(sheet.T("layout.none"));
         foreach (var item in answer.Items)
         {
-            sheet.Heading(sheet.T("item.on", Said.Words(item.Name.Length > 0 ? item.Name : item.Id), Said.Words(item.Id), Said.Words(item.Wall)));
+            sheet.Heading(sheet.T("item.on", Said.Words(item.Id), Said.Words(item.Wall), Said.Words(item.Name.Length > 0 ? item.Name : item.Id)));
             for (int i = 0; i < item.Layouts.Count; i++) sheet.Item($"{i + 1}.", One(item.Layouts[i]));
         }
 

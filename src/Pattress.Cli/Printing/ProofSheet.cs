@@ -28,7 +28,7 @@ internal sealed class ProofSheet(Sheet sheet, Settings settings)
 
     private void WriteItem(JsonElement item)
     {
-        sheet.Heading(sheet.T("item.verdict", Said.Words(item.Text("name")), Said.Words(item.Text("id")), Said.Words(sheet.Verdict(item.Text("verdict")))));
+        sheet.Heading(sheet.T("item.verdict", Said.Words(item.Text("id")), Said.Words(sheet.Verdict(item.Text("verdict"))), Said.Words(item.Text("name"))));
         WritePulls(item.List("pulls"));
         WriteHangs(item.List("hangs"));
         foreach (var s in item.List("samples"))
