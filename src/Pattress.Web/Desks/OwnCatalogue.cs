@@ -25,6 +25,9 @@ public sealed class OwnCatalogue
     /// <summary>Why the last reading or writing failed, or none.</summary>
     public bool Failed { get; private set; }
 
+    /// <summary>Whether it failed is otherwise than before.</summary>
+    public event Action? Told;
+
     private async Task Load()
     {
         try
@@ -32,7 +35,14 @@ public sealed class OwnCatalogue
             // An empty one changes nothing, and the page need not be drawn again for it.
             if (await Kept() is { Tests.Count: > 0 } kept) _desk.Use(kept);
         }
-        catch (JSException) { Failed = true; }
+        catch (JSException) { Tell(failed: true); }
+    }
+
+    private void Tell(bool failed)
+    {
+        bool other = failed != Failed;
+        Failed = failed;
+        if (other) Told?.Invoke();
     }
 
     /// <summary>Changes what is kept: one change after the other, each on what the device has now.</summary>
@@ -77,9 +87,9 @@ public sealed class OwnCatalogue
             var now = change(kept);
             if (!ReferenceEquals(now, kept)) await Store.KeepTrials(CatalogueDocument.Write(now));
             if (!now.Tests.SequenceEqual(_desk.Own.Tests)) _desk.Use(now);
-            Failed = false;
+            Tell(failed: false);
         }
-        catch (JSException) { Failed = true; }
+        catch (JSException) { Tell(failed: true); }
     }
 
     /// <summary>A catalogue that cannot be read any more is not written over: nothing is taken from it and the failure is said.</summary>
