@@ -39,10 +39,11 @@ public class PlacingTests(Chromium chromium, PublishedApp app)
         await using var visit = await Visit.To(chromium, app, "/hang/" + Thing, 360);
         var (x, _) = await Place(visit);
         var (px, py) = await Middle(visit);
+        double home = await HomeX(visit);
         await visit.Page.Mouse.MoveAsync(px, py);
         await visit.Page.Mouse.DownAsync();
         await visit.Page.Mouse.MoveAsync(px + 25, py, new() { Steps = 5 });
-        await visit.Page.WaitForFunctionAsync("x => Number(document.querySelector('[data-handle]').dataset.x) > x + 10", await HomeX(visit));
+        await visit.Page.WaitForFunctionAsync("x => Number(document.querySelector('[data-handle]').dataset.x) > x + 10", home);
         Assert.True((await Place(visit)).X > x + 50);
         await visit.Page.Mouse.UpAsync();
         await Undo(visit);
