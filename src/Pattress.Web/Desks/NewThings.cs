@@ -7,12 +7,12 @@ namespace Pattress.Web.Desks;
 /// <summary>Things as they are before anyone has measured: what must be entered gets a start to change.</summary>
 internal static class NewThings
 {
-    /// <summary>A new job in another house: the van, own prices and own tests come along, but for what the demo house invents.</summary>
+    /// <summary>A new job in another house: the van and own prices come along, but for what the demo house invents; own tests count in every job anyhow.</summary>
     public static Job Begun(Desk desk) => WithVan(new() { Settings = desk.Job.Settings with { YearBuilt = null, House = "unknown" } }, desk);
 
-    /// <summary>The job with the van, own prices and own tests of the one on the desk.</summary>
+    /// <summary>The job with the van and own prices of the one on the desk.</summary>
     public static Job WithVan(Job job, Desk desk) =>
-        desk.KeptAs == "demo" ? job : job with { Stock = desk.Job.Stock, Prices = desk.Job.Prices, Trials = desk.Job.Trials };
+        desk.KeptAs == "demo" ? job : job with { Stock = desk.Job.Stock, Prices = desk.Job.Prices };
 
     public static Fixture Make(FixtureKind kind, Wall wall, Job job)
     {
