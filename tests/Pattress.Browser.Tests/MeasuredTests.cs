@@ -103,7 +103,7 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
         float x = box.X + (box.Width / 2), y = box.Y + (box.Height / 2);
         await visit.Page.Mouse.MoveAsync(x, y);
         await visit.Page.Mouse.DownAsync();
-        await visit.Page.EvaluateAsync(Dragging, new[] { x, y });
+        await visit.Page.EvaluateAsync(Dragging, new { x = (double)x, y = (double)y });
         await visit.Page.WaitForFunctionAsync("window.dragged");
         double[] frames = await visit.Page.EvaluateAsync<double[]>("window.dragged");
         await visit.Page.Mouse.UpAsync();
@@ -115,7 +115,7 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
     // The mouse is held down and moved by a script, once a frame for two seconds, so that it is never the mouse that is waited for.
     // What comes out are the moments of the frames in which the handle stood elsewhere than in the one before.
     private const string Dragging = """
-        ([x, y]) => {
+        ({ x, y }) => {
           const handle = document.querySelector('[data-handle]'), frames = [], begun = performance.now();
           let last = '';
           const frame = () => {
