@@ -29,7 +29,7 @@ internal sealed class CertaintySheet(Sheet sheet)
         if (item.GetProperty("planned").GetBoolean()) WriteNumbers(item);
         sheet.Item(sheet.T("target"), sheet.T("target.says", Said.Words(item.Percent("target_probability")), Said.Plain(item.Number("target_beta")), Said.Words(item.Text("class").Replace('_', ' ')), Said.Words(item.Text("target_source"))));
         WriteUnknowns(item);
-        foreach (var help in item.List("helps")) sheet.Item(sheet.T("helps"), help.Why());
+        foreach (var help in item.List("helps")) sheet.Item(help.Text("code") == "help_ample" ? "-" : sheet.T("helps"), help.Why());
         foreach (var reason in item.List("reasons")) sheet.Item("-", reason.Why());
     }
 

@@ -52,10 +52,16 @@ internal sealed class ProofSheet(Sheet sheet, Settings settings)
         if (hangs.Count == 0) return;
         var table = sheet.Table("bracket.head", ">hang", ">water", ">arm", ">never_above");
         foreach (var h in hangs)
-            table.Row(Nth(h, "bracket"), h.Force("weight_n", settings), h.Number("litres").ToString("0.0", CultureInfo.InvariantCulture), Shows.Length(h.Number("arm_mm"), settings), h.Force("damage_cap_n", settings));
+            table.Row(Nth(h, "bracket"), h.Force("weight_n", settings), Litres(h.Number("litres")), Shows.Length(h.Number("arm_mm"), settings), h.Force("damage_cap_n", settings));
         sheet.Write(table);
         Hold(sheet.T("hang"), hangs[0]);
     }
+
+    /// <summary>More than two full buckets are no way to pull at a bracket.</summary>
+    private static string Litres(double litres) => litres > MostLitres ? "-" : litres.ToString("0.0", CultureInfo.InvariantCulture);
+
+    /// <summary>Two buckets of ten litres and some more (common practice, no source).</summary>
+    private const double MostLitres = 25;
 
     private void Hold(string what, JsonElement p) => sheet.Item($"{what}:",
         sheet.T("hold", Said.Count((int)p.Number("hold_s")), Said.Words(p.Number("movement_mm").ToString("0.0", CultureInfo.InvariantCulture))));

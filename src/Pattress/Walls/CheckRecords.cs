@@ -22,13 +22,25 @@ internal sealed class CheckRecords
 
     public CheckRecords(CheckOffer[] offers, double[][] loss, int[] stride)
     {
-        (_offers, _loss, _stride) = (offers, loss, stride);
+        (_offers, _loss, _stride) = (offers, Undominated(loss), stride);
         while (_first < offers.Length && stride[_first + 1] <= MostShared) _first++;
         _count = _first == 0 ? 1 : stride[_first];
         _row = _count + (2 * Vector<double>.Count);
         _shared = new double[_row * loss[0].Length];
         for (int h = 0; h < loss[0].Length; h++) Share(h, _shared.AsSpan(h * _row, _row));
-        _scaled = new double[loss.Length * loss[0].Length];
+        _scaled = new double[_loss.Length * loss[0].Length];
+    }
+
+    /// <summary>Actions that lose no less than another one whatever is there are never the least: many build-ups take the same fixing.</summary>
+    private static double[][] Undominated(double[][] loss)
+    {
+        bool NoMore(int a, int b)
+        {
+            for (int h = 0; h < loss[a].Length; h++) if (loss[a][h] > loss[b][h]) return false;
+            return true;
+        }
+        var all = Enumerable.Range(0, loss.Length);
+        return [.. all.Where(a => !all.Any(b => b != a && NoMore(b, a) && (b < a || !NoMore(a, b)))).Select(a => loss[a])];
     }
 
     /// <summary>Fills both rows, given the prior of each hypothesis.</summary>

@@ -43,7 +43,8 @@ public static class WallChecks
         double sum = rows.Sum(b => b.Probability);
         double[] prior = [.. groups.Select(g => g.Sum(b => b.Probability) / sum)];
         var decision = Decision(groups, loss ?? WrongFixing);
-        var offers = Few(prior, [.. Offers(rows, site, rates ?? WallRates.Default).Select(o => Grouped(o, groups))], decision);
+        var all = Offers(rows, site, rates ?? WallRates.Default);
+        var offers = WorthNothing(prior, all, decision) ? [] : Few(prior, [.. all.Select(o => Grouped(o, groups))], decision);
         var choice = CheckPolicy.Next(prior, offers, decision);
         if (choice.Check < 0) return new("", 0, choice.Before, choice.After, 0, new("check_none", Said.Percent(choice.Before)));
         var offer = offers[choice.Check];
@@ -52,6 +53,13 @@ public static class WallChecks
         double after = alone >= choice.Before + LeastGain ? alone : choice.AtEnd;
         return new(offer.Id, offer.Price, choice.Before, after, choice.Gain,
             new("check_" + offer.Id, Said.Percent(choice.Before), Said.Percent(after), Said.Minutes(offer.Price)));
+    }
+
+    /// <summary>Even if it told everything, no check would save as much as the cheapest of them costs: the policy's own answer, without weighing them.</summary>
+    private static bool WorthNothing(double[] prior, List<CheckOffer> offers, CheckDecision decision)
+    {
+        double now = decision.Loss.Min(row => row.Select((l, h) => l * prior[h]).Sum()), known = prior.Select((p, h) => p * decision.Loss.Min(row => row[h])).Sum();
+        return now - known <= offers.Min(o => o.Price);
     }
 
     /// <summary>A wire wants a hole, which is felt as it is drilled: without one the hole is the check.</summary>

@@ -35,9 +35,10 @@ public static class CertaintyOf
 
     private static double Independent(IReadOnlyList<BracketAnswer> brackets)
     {
-        double stands = 1;
-        foreach (var b in brackets) stands *= 1 - b.ProbabilityOfFailure;
-        return 1 - stands;
+        // Chances far below a rounding of one still add up.
+        double fails = 0;
+        foreach (var b in brackets) fails += b.ProbabilityOfFailure * (1 - fails);
+        return fails;
     }
 
     private static IReadOnlyList<UnknownCounts> Unknowns(IReadOnlyList<BracketAnswer> acting)
