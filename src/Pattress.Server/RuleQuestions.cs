@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Pattress.Jobs;
+using Pattress.Jobs.Plans;
 using Pattress.Jobs.Text;
 using Pattress.Quantities;
 using Pattress.Strength;
@@ -87,20 +88,14 @@ public static class RuleQuestions
         json.WriteString("unit", answer.Rule.Unit);
         json.WriteString("clause", answer.Rule.Clause);
         json.WriteStartArray("working");
-        foreach (var step in trace.Steps) WriteStep(json, step);
-        json.WriteEndArray();
-        json.WriteEndObject();
-    }
+        foreach (var step in trace.Steps)
+        {
+            json.WriteStartObject();
+            StepJson.Write(json, step);
+            json.WriteEndObject();
+        }
 
-    private static void WriteStep(Utf8JsonWriter json, Step step)
-    {
-        json.WriteStartObject();
-        json.WriteString("symbol", step.Symbol);
-        json.WriteString("formula", step.Formula);
-        json.WriteString("numbers", step.Numbers);
-        json.WriteNumber("value", step.Value);
-        json.WriteString("unit", step.Unit);
-        json.WriteString("clause", step.Clause);
+        json.WriteEndArray();
         json.WriteEndObject();
     }
 }

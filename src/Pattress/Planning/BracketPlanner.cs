@@ -70,7 +70,7 @@ public static class BracketPlanner
     private static Hold Retraced(BracketActions bracket, Candidate shown, Ask ask, Trace trace)
     {
         var spot = shown.ShownIn!.For(shown.Size.Kind);
-        var forces = new Forces(bracket, ask.ToeStrip).Of(shown.Holes, shown.Size.Kind.HoldsBy, spot.Base)!;
+        var forces = new Forces(bracket, ask.ToeStrip).Of(shown.Holes, shown.Size.Kind.HoldsBy, spot)!;
         return Planning.Holds.Worst(shown.Size, spot, forces, [.. shown.Holes.Select(i => bracket.Plate.Holes[i])], bracket.Plate, ask, trace);
     }
 

@@ -101,7 +101,7 @@ public sealed class Choice
     {
         var spot = idea.For(size.Kind);
         if ((_known.Refusal(size, spot) ?? between) is { } reason) return (reason, null);
-        var forces = _forces.Of(pattern.Holes, size.Kind.HoldsBy, spot.Base);
+        var forces = _forces.Of(pattern.Holes, size.Kind.HoldsBy, spot);
         if (forces is null) return (new Reason("mechanism_of_plate"), null);
         var hold = Holds.Worst(size, spot, forces, pattern.Points, _bracket.Plate, _ask, null, _known);
         return (Verdict(hold), hold);

@@ -54,17 +54,26 @@ public sealed class Forces(BracketActions bracket, bool toeStrip)
     /// <summary>A plate on one fixing hangs straight when the load's line passes it by no more than this, mm (assumed).</summary>
     private const double TurnsByMm = 15;
 
-    private readonly Dictionary<(IReadOnlyList<int> Holes, HoldsBy HoldsBy, string Base), IReadOnlyList<CaseForces>?> _known = [];
+    private readonly Dictionary<(IReadOnlyList<int> Holes, HoldsBy HoldsBy, Interval Bed), IReadOnlyList<CaseForces>?> _known = [];
     private readonly Plate _plate = Plate.Of([.. Outline(bracket.Plate, toeStrip).Select(p => new Corner(p.X, p.Y))]);
 
     /// <summary>Forces of every load case, or null when the plate could turn about its fixings.</summary>
     /// <param name="used">Indices of the plate's holes in use.</param>
-    public IReadOnlyList<CaseForces>? Of(IReadOnlyList<int> used, HoldsBy holdsBy, string baseMaterial)
+    public IReadOnlyList<CaseForces>? Of(IReadOnlyList<int> used, HoldsBy holdsBy, Spot spot)
     {
-        var key = (used, holdsBy, baseMaterial);
+        var key = (used, holdsBy, BedAt(spot));
         if (!_known.TryGetValue(key, out var forces))
-            _known[key] = forces = Solve(used, StiffnessData.Fixing(holdsBy), StiffnessData.Bed(baseMaterial), holdsBy is HoldsBy.Wings or HoldsBy.Plug);
+            _known[key] = forces = Solve(used, StiffnessData.Fixing(holdsBy), key.Item3, holdsBy is HoldsBy.Wings or HoldsBy.Plug);
         return forces;
+    }
+
+    private (Spot? Spot, Interval Bed) _bed;
+
+    // Asked for many kinds at one spot after another.
+    private Interval BedAt(Spot spot)
+    {
+        if (!ReferenceEquals(spot, _bed.Spot)) _bed = (spot, StiffnessData.Bed(spot));
+        return _bed.Bed;
     }
 
     private CaseForces[]? Solve(IReadOnlyList<int> used, Interval fixing, Interval bed, bool play)

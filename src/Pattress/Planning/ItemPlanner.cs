@@ -81,7 +81,7 @@ public static class ItemPlanner
     private static IEnumerable<Assumption> Stiffness(BracketPlan b)
     {
         if (b.Shown is not { } shown) yield break;
-        var (k, bed) = (StiffnessData.Fixing(shown.Size.Kind.HoldsBy), StiffnessData.Bed(shown.ShownIn!.For(shown.Size.Kind).Base));
+        var (k, bed) = (StiffnessData.Fixing(shown.Size.Kind.HoldsBy), StiffnessData.Bed(shown.ShownIn!.For(shown.Size.Kind)));
         yield return new("assume_stiffness", [Said.Plain(k.Low), Said.Plain(k.High)], "assumed");
         yield return new("assume_bed", [Said.Plain(bed.Low), Said.Plain(bed.High)], "assumed");
     }

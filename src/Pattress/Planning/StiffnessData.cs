@@ -13,9 +13,15 @@ public static class StiffnessData
 
     private static readonly string[] HoldsByNames = ["friction", "plug", "wings", "thread_wood", "thread_steel", "thread_plug", "sleeve"];
 
+    /// <summary>Modulus of the foam of a laminate, N/mm².</summary>
+    public static Interval Foam => Rows["foam"];
+
     /// <summary>Axial stiffness of a fixing, N/mm.</summary>
     public static Interval Fixing(HoldsBy holdsBy) => Rows[HoldsByNames[(int)holdsBy]];
 
-    /// <summary>Stiffness of the wall under a bracket, N/mm³, by base material.</summary>
+    /// <summary>Stiffness of the wall under a bracket, N/mm³, by base material; of gypsum board that of one board of 12.5 mm.</summary>
     public static Interval Bed(string baseMaterial) => Rows[baseMaterial];
+
+    /// <summary>Stiffness of the wall under a bracket, N/mm³; of gypsum board by its own thickness, boards and foam (<see cref="BoardBed"/>).</summary>
+    public static Interval Bed(Spot spot) => spot.Base == "gypsum_board" && spot.Face.Mean > 0 ? BoardBed.Of(spot) : Bed(spot.Base);
 }

@@ -75,4 +75,34 @@ public class BoardUnderPlateTests
         Assert.Equal(2 * single, two.Low, 1e-9);
         Assert.Equal(8 * single, two.High, 1e-9);
     }
+
+    // By hand as above, rounded outwards to two figures. 12.5 mm: 2.160 to 19.98. 9.5 mm: D soft 2000 x 857.375 / 11.52 = 148,850, stiff 223,275: the dish 600 x 3600 x
+    // 3.2 / (16 pi D 1.2) = 0.76984 and 600 x 1600 / (16 pi D) = 0.085536, the thickness 0.095 and 0.0095: 1.156 to 10.52. Two of 12.5: soft D twice that of one, stiff eight
+    // times: 0.16897 + 0.25 and 0.0046937 + 0.025: 2.387 to 33.68.
+    [Theory]
+    [InlineData(12.5, 1, 2.1, 20), InlineData(9.5, 1, 1.1, 11), InlineData(25, 2, 2.3, 34)]
+    public void Bed_of_the_plan_by_the_board_itself(double thickness, int boards, double low, double high)
+    {
+        var taken = Pattress.Planning.StiffnessData.Bed(Board(thickness, boards, 0));
+        Assert.Equal((low, high), (Math.Round(taken.Low, 9), Math.Round(taken.High, 9)));
+    }
+
+    // Glued to 40 mm of foam of 2 to 10 N/mm2 (assumed): k = 0.05 to 0.25 N/mm3; 600 / (8 sqrt(0.05 x 339,084)) + 0.125 = 0.70100, so 1.4265 at the soft end; the stiff end of the
+    // foam, 1 / (600 / (8 sqrt(0.25 x 508,626)) + 0.0125) = 4.487, lies below that of the dish.
+    [Fact]
+    public void Bed_of_a_laminate_in_the_plan()
+    {
+        var taken = Pattress.Planning.StiffnessData.Bed(Board(12.5, 1, 40));
+        Assert.Equal((1.4, 20.0), (Math.Round(taken.Low, 9), Math.Round(taken.High, 9)));
+        // Into the stud behind the board it is the stud's.
+        Assert.Equal(Pattress.Planning.StiffnessData.Bed("timber"), Pattress.Planning.StiffnessData.Bed(Board(12.5, 1, 0) with { Base = "timber" }));
+    }
+
+    private static Pattress.Fixings.Spot Board(double thickness, int boards, double foam)
+    {
+        var none = Pattress.Fixings.Spread.None;
+        var layers = Enumerable.Repeat(new Pattress.Jobs.SectionLayer("board", thickness / boards, 0), boards).ToList();
+        if (foam > 0) layers.Add(new("foam", foam, 0));
+        return new("timber_studs.12_5", foam > 0 ? Pattress.Fixings.Behind.BoardFoam : Pattress.Fixings.Behind.BoardVoid, new(thickness, 0), new(90, 0), none, new(0, 0), none, "gypsum_board", layers);
+    }
 }

@@ -134,9 +134,8 @@ public class PlanFacts
         var plate = Thin with { Outline = [new(-width / 2, -height / 2), new(width / 2, -height / 2), new(width / 2, height / 2), new(-width / 2, height / 2)], Holes = [new(0, height / 4)] };
         var design = new Wrench(0, 0, moment, 0, -100, 0);
         var bracket = new BracketActions(0, new(0, 0), plate, [new("hangs", LoadDuration.Permanent, design, default, design, 0)]);
-        var board = new Spot("timber_studs.12_5", Behind.BoardVoid, new(12.5, 0), new(90, 0), Spread.None, new(0, 0), Spread.None, "gypsum_board", [new("board", 12.5, 0)]);
         var ask = Ask with { ToeStrip = strip };
-        return new Forces(bracket, strip).Of([0], size.Kind.HoldsBy, "gypsum_board") is { } forces ? Holds.Worst(size, board, forces, plate.Holes, plate, ask, null) : null;
+        return new Forces(bracket, strip).Of([0], size.Kind.HoldsBy, OneBoard) is { } forces ? Holds.Worst(size, OneBoard, forces, plate.Holes, plate, ask, null) : null;
     }
 
     [Fact]
@@ -150,6 +149,8 @@ public class PlanFacts
         Assert.True(Pull(screw, stud) > most, $"{Pull(screw, stud)} against {most}");
     }
 
+    private static readonly Spot OneBoard = new("timber_studs.12_5", Behind.BoardVoid, new(12.5, 0), new(90, 0), Spread.None, new(0, 0), Spread.None, "gypsum_board", [new("board", 12.5, 0)]);
+
     private static readonly Ask Ask = new(ConsequenceClass.Hurts, false, false, false, new Settings(), "dry", 0.9, 1e-3);
 
     private static readonly BracketPlate Thin = new([new(-15, -30), new(15, -30), new(15, 30), new(-15, 30)], [new(0, 20)], 2, 50, false);
@@ -161,6 +162,6 @@ public class PlanFacts
         var plate = Thin with { Outline = [new(-15, -height / 2), new(15, -height / 2), new(15, height / 2), new(-15, height / 2)], Holes = [new(0, height / 4)] };
         var design = new Wrench(0, 0, 10_000, 0, -100, 0);
         var bracket = new BracketActions(0, new(0, 0), plate, [new("hangs", LoadDuration.Permanent, design, default, design, 0)]);
-        return new Forces(bracket, strip).Of([0], HoldsBy.Wings, "gypsum_board")![0].ToeMpa;
+        return new Forces(bracket, strip).Of([0], HoldsBy.Wings, OneBoard)![0].ToeMpa;
     }
 }

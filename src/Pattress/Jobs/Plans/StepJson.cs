@@ -4,8 +4,9 @@ using Pattress.Working;
 namespace Pattress.Jobs.Plans;
 
 /// <summary>One step of the working, as every document has it.</summary>
-internal static class StepJson
+public static class StepJson
 {
+    /// <summary>Its members, into the object that is open.</summary>
     public static void Write(Utf8JsonWriter json, Step step)
     {
         json.WriteString("symbol", step.Symbol);
