@@ -23,12 +23,14 @@ internal static class WrongRates
     private static LineRates Learn(int holes, int seed, LineReader reader)
     {
         var learned = LineLearning.From(Wrong);
+        List<LineScan> scans = [];
         for (int i = 0; learned.Holes < holes; i++)
         {
             var scan = Fit(seed + 500000 + i, learned.Apply(Wrong), reader).Scan;
+            scans.Add(scan);
             learned = learned.Plus(scan, reader.Read(scan, learned.Apply(Wrong), LinePriors.Default), Wrong);
         }
-        var rates = learned.Apply(Wrong);
+        var rates = LineLearning.Of(scans, Wrong, LinePriors.Default).Apply(Wrong);
         Console.Error.WriteLine(FormattableString.Invariant($"{holes} holes: taps on {rates.TapSolidOn:0.000}, off {rates.TapSolidOff:0.000}, magnet finds {rates.MagnetFinds:0.000}, false a metre {rates.MagnetFalsePerMm * 1000:0.000}"));
         return rates;
     }

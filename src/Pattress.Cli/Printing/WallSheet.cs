@@ -19,6 +19,7 @@ internal sealed class WallSheet(Sheet sheet)
         var sheet = new Sheet(terminal, document.RootElement.Settings());
         var root = document.RootElement;
         foreach (var wall in root.TryGetProperty("walls", out var walls) ? walls.EnumerateArray().ToList() : [root]) new WallSheet(sheet).Write(wall);
+        if (root.TryGetProperty("holes", out var holes)) new WallSheet(sheet).WriteHoles(holes);
         return sheet.ToString();
     }
 
@@ -61,6 +62,20 @@ internal sealed class WallSheet(Sheet sheet)
             sheet.Item($"{r.GetProperty("id").GetString()} {LogOdds(r).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture)}",
                 string.Join(' ', r.GetProperty("changed").EnumerateArray().Select(Why)));
     }
+
+    private void WriteHoles(JsonElement holes)
+    {
+        sheet.Heading("Holes: expected and met");
+        sheet.Paragraph(Why(holes));
+        var log = holes.GetProperty("log").EnumerateArray().ToList();
+        if (log.Count == 0) return;
+        var table = Columns.Of("Hole", ">Chance of a support", "Met one");
+        foreach (var h in log) table.Row(h.GetProperty("reading").GetString()!, Percent(Number(h, "predicted")), h.GetProperty("found").GetString()!);
+        sheet.Write(table);
+        foreach (var r in holes.GetProperty("rates").EnumerateArray()) sheet.Item("-", $"{r.GetProperty("what").GetString()}: {Rate(r, "assumed")} assumed, {Rate(r, "now")} by these holes.");
+    }
+
+    private static string Rate(JsonElement rate, string field) => Number(rate, field).ToString("0.00", CultureInfo.InvariantCulture);
 
     private static double LogOdds(JsonElement reading) => reading.TryGetProperty("log_odds", out var v) ? v.GetDouble() : 0;
 

@@ -36,6 +36,24 @@ public sealed record LineLearning
         SweptMm = 1 / r.MagnetFalsePerMm,
     };
 
+    /// <summary>Times that all scans are gone through, each with the rates that the time before gave (expectation and maximisation).</summary>
+    private const int Passes = 4;
+
+    /// <summary>What scans with holes teach together. Their order does not matter.</summary>
+    public static LineLearning Of(IReadOnlyList<LineScan> scans, LineRates assumed, LinePriors priors)
+    {
+        var reader = new LineReader();
+        var rates = assumed;
+        var learned = From(assumed);
+        for (int pass = 0; pass < Passes; pass++, rates = learned.Apply(assumed))
+        {
+            var now = From(assumed);
+            foreach (var scan in scans) now = now.Plus(scan, reader.Read(scan with { Zones = [] }, rates, priors), rates);
+            learned = now;
+        }
+        return learned;
+    }
+
     /// <summary>Takes in one scan, holes included, and what is believed of it.</summary>
     public LineLearning Plus(LineScan scan, SupportBelief belief, LineRates r)
     {

@@ -43,6 +43,9 @@ public sealed record LineScan(double LengthMm, IReadOnlyList<LineReading> Readin
     /// <summary>Openings that are drawn on the wall.</summary>
     public IReadOnlyList<LineOpening> Openings { get; init; } = [];
 
+    /// <summary>Rates of this scan's own, as taught by holes; null: those of the table.</summary>
+    public LineRates? Rates { get; init; }
+
     /// <summary>Height of the wall, mm, where it is known; 0 where not. With it what is solid at the height of a row of noggins may be one.</summary>
     public double WallHeightMm { get; init; }
 

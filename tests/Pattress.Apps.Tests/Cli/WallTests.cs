@@ -59,6 +59,30 @@ public class WallTests
     }
 
     [Fact]
+    public async Task What_was_expected_of_each_hole_stands_beside_what_it_met()
+    {
+        string tap = Tap("a", "solid"), hole = Hole("h", "support"), again = Hole("i", "support");
+        using var answer = JsonDocument.Parse((await Ran.Reading(Wall($"{tap},{hole},{again}"), "wall", "-", "--json", "--explain")).Out);
+        var holes = answer.RootElement.GetProperty("holes");
+        var log = holes.GetProperty("log").EnumerateArray().ToList();
+        Assert.Equal(["h", "i"], log.Select(h => h.GetProperty("reading").GetString()));
+        List<double> p = Numbers(holes.GetProperty("log"), "predicted");
+        // What was expected of the first is what the tap alone said; the second, at the same place, was surer.
+        using var alone = JsonDocument.Parse((await Ran.Reading(Wall($"{tap},{Hole("h", "void")}"), "wall", "-", "--json", "--explain")).Out);
+        Assert.Equal(Numbers(alone.RootElement.GetProperty("holes").GetProperty("log"), "predicted")[0], p[0], 1e-9);
+        Assert.True(p[1] > p[0]);
+        // Brier by its definition, both holes having met.
+        Assert.Equal((((1 - p[0]) * (1 - p[0])) + ((1 - p[1]) * (1 - p[1]))) / 2, holes.GetProperty("brier").GetDouble(), 1e-8);
+        // A tap that sounded solid over what was wood can only raise that rate.
+        var rate = holes.GetProperty("rates").EnumerateArray().First(r => r.GetProperty("name").GetString() == "tap_solid_on");
+        Assert.True(rate.GetProperty("now").GetDouble() > rate.GetProperty("assumed").GetDouble());
+    }
+
+    private static string Tap(string id, string sound) => $$"""{"id":"{{id}}","kind":"tap","at_mm":[1310,1500],"sound":"{{sound}}"}""";
+
+    private static string Hole(string id, string met) => $$"""{"id":"{{id}}","kind":"hole","at_mm":[1310,1500],"met":"{{met}}"}""";
+
+    [Fact]
     public async Task A_probe_that_met_the_support_speaks_strongly_for_it()
     {
         string wall = Wall("""{"id":"a","kind":"probe","at_mm":[1310,1200],"met":"support"}""");

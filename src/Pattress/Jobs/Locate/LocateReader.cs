@@ -28,9 +28,24 @@ internal static class LocateReader
         return new(length, readings, zones)
         {
             Openings = [.. e.ItemsOf("openings").Select(o => new LineOpening(Side(o, "from_mm", length, problems), Ends(o, length, problems), o.TextOr("on_line", "no") == "yes"))],
+            Rates = e["rates"] is { } rates ? Rates(rates) : null,
             WallHeightMm = e.NumberOr("wall_height_mm", 0),
             IsCeiling = e.TextOr("kind", "wall") == "ceiling",
             IsUp = e.TextOr("direction", "across") == "up" && e.TextOr("kind", "wall") == "wall",
+        };
+    }
+
+    private static LineRates Rates(Entry e)
+    {
+        var r = LineRates.Default;
+        return r with
+        {
+            TapSolidOn = e.NumberOr("tap_solid_on", r.TapSolidOn),
+            TapSolidOff = e.NumberOr("tap_solid_off", r.TapSolidOff),
+            MagnetFinds = e.NumberOr("magnet_finds", r.MagnetFinds),
+            MagnetFalsePerMm = e.NumberOr("magnet_false_per_m", r.MagnetFalsePerMm * 1000) / 1000,
+            HoleMeetsOn = e.NumberOr("hole_meets_on", r.HoleMeetsOn),
+            HoleMeetsOff = e.NumberOr("hole_meets_off", r.HoleMeetsOff),
         };
     }
 

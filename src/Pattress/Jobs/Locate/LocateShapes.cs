@@ -1,5 +1,6 @@
 using Pattress.Jobs.Doors;
 using Pattress.Quantities;
+using Pattress.Walls;
 
 namespace Pattress.Jobs.Locate;
 
@@ -14,6 +15,9 @@ internal static class LocateShapes
     private static readonly Shape Place = new QuantityShape(Dimension.LengthMm, -100_000, 100_000);
 
     private static readonly Shape YesNo = new WordShape("yes", "no");
+
+    /// <summary>Rates that a scan may give.</summary>
+    private static readonly string[] Learned = ["tap_solid_on", "tap_solid_off", "magnet_finds", "magnet_false_per_m", "hole_meets_on", "hole_meets_off"];
 
     private static readonly VariantShape Reading = new("kind",
         [Field.Optional("id", new IdShape(), "Else derived from kind and position."), Field.Optional("height_mm", Place, "Tells lines of one wall apart.")],
@@ -35,8 +39,15 @@ internal static class LocateShapes
         Field.Optional("zones", new ListShape(new ObjectShape(Field.Required("from_mm", Place), Field.Required("to_mm", Place)), 0, MostZones), "Where a support is wanted."),
         Field.Optional("openings", new ListShape(new ObjectShape(Field.Required("from_mm", Place), Field.Required("to_mm", Place), Field.Optional("on_line", YesNo)), 0, MostOpenings)),
         Field.Optional("wall_height_mm", new QuantityShape(Dimension.LengthMm, 300, Longest), "With the height of its readings: what is solid at the height of a row of noggins may be one."),
+        Field.Optional("rates", new ObjectShape([.. Learned.Select(Rate)]), "Rates in place of the assumed ones, as your own holes have taught them (pattress wall JOB --explain)."),
         Field.Optional("kind", new WordShape("wall", "ceiling")),
         Field.Optional("direction", new WordShape("across", "up"), "Up a wall: its supports are plates, noggins and battens, or one stud all along."));
+
+    private static Field Rate(string name)
+    {
+        var rate = RateTable.All.First(r => r.Name == name);
+        return Field.Optional(name, new NumberShape(rate.Low, rate.High), rate.What);
+    }
 
     private static Field At() => Field.Required("at_mm", Place, "From the left end.");
 }

@@ -33,7 +33,7 @@ public static class WallDocument
         var read = Read(json);
         if (read.Value is not { } asked) return Outcome<string>.Refused(read.Problems);
         var reports = WallReport.Of(asked.House, asked.Walls, asked.Hidden, explain);
-        return Outcome<string>.Of(WallReportJson.Write(reports, asked.House.Settings, asked.One, indented));
+        return Outcome<string>.Of(WallReportJson.Write(reports, explain ? HoleLog.Of(asked.House, asked.Walls) : null, asked.House.Settings, asked.One, indented));
     }
 
     private static bool IsJob(JsonElement root) => root.ValueKind == JsonValueKind.Object && root.TryGetProperty("pattress_job", out _);

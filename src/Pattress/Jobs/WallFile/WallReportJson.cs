@@ -12,12 +12,13 @@ internal static class WallReportJson
     /// <summary>Build-ups less likely than this are not listed.</summary>
     private const double Least = 0.001;
 
-    public static string Write(IReadOnlyList<WallReport> reports, Settings settings, bool one, bool indented) => JsonOut.Text(json =>
+    public static string Write(IReadOnlyList<WallReport> reports, HoleLog? log, Settings settings, bool one, bool indented) => JsonOut.Text(json =>
     {
         var says = new PlanWords(settings);
         json.WriteStartObject();
         if (one) Wall(json, reports[0], says);
         else json.WriteObjects("walls", reports, (j, r) => Wall(j, r, says));
+        if (log is not null) Log(json, log, says);
         json.WriteEndObject();
     }, indented);
 
@@ -133,6 +134,27 @@ internal static class WallReportJson
             Number(json, "support_with", support.With);
         }
         json.WriteObjects("changed", change.Says, says.Write);
+    }
+
+    /// <summary>What was expected of each hole and what it met, how true that was, and the rates as these holes re-estimate them.</summary>
+    private static void Log(Utf8JsonWriter json, HoleLog log, PlanWords says)
+    {
+        json.WriteStartObject("holes");
+        says.Write(json, log.Why);
+        json.WriteObjects("log", log.Holes, (j, h) => { j.WriteString("reading", h.Id); Number(j, "predicted", h.Predicted); j.WriteString("found", h.Found ? "yes" : "no"); });
+        Number(json, "brier", log.Report.Brier);
+        Number(json, "log_score", log.Report.LogScore);
+        Number(json, "calibration_error", log.Report.CalibrationError);
+        json.WriteObjects("bins", log.Report.Bins, (j, b) =>
+        {
+            Number(j, "from", b.From);
+            Number(j, "to", b.To);
+            j.WriteNumber("count", b.Count);
+            Number(j, "mean_predicted", b.MeanPredicted);
+            Number(j, "share_found", b.ShareFound);
+        });
+        json.WriteObjects("rates", log.Rates, (j, r) => { j.WriteString("name", r.Name); j.WriteString("what", r.What); Number(j, "assumed", r.Assumed); Number(j, "now", r.Now); });
+        json.WriteEndObject();
     }
 
     /// <summary>Numbers to nine decimals: thresholds of readers then act alike on phone and server.</summary>
