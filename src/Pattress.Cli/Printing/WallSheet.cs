@@ -65,14 +65,14 @@ internal sealed class WallSheet(Sheet sheet)
 
     private void WriteHoles(JsonElement holes)
     {
-        sheet.Heading("Holes: expected and met");
+        sheet.Heading(sheet.T("holes_met"));
         sheet.Paragraph(Why(holes));
         var log = holes.GetProperty("log").EnumerateArray().ToList();
         if (log.Count == 0) return;
-        var table = Columns.Of("Hole", ">Chance of a support", "Met one");
+        var table = sheet.Table("hole.head", ">support_chance", "support_met");
         foreach (var h in log) table.Row(h.GetProperty("reading").GetString()!, Percent(Number(h, "predicted")), h.GetProperty("found").GetString()!);
         sheet.Write(table);
-        foreach (var r in holes.GetProperty("rates").EnumerateArray()) sheet.Item("-", $"{r.GetProperty("what").GetString()}: {Rate(r, "assumed")} assumed, {Rate(r, "now")} by these holes.");
+        foreach (var r in holes.GetProperty("rates").EnumerateArray()) sheet.Item("-", sheet.T("rate_learned", Said.Words(r.GetProperty("what").GetString()!), Said.Words(Rate(r, "assumed")), Said.Words(Rate(r, "now"))));
     }
 
     private static string Rate(JsonElement rate, string field) => Number(rate, field).ToString("0.00", CultureInfo.InvariantCulture);
