@@ -60,7 +60,7 @@ internal sealed class CompareSheet(Sheet sheet)
         string chance = pair.Maybe("chance_stronger") is null ? sheet.T("pair.no_chance")
             : sheet.T("pair.stronger", Said.Words(pair.Percent("chance_stronger")), Ratio(pair, "ratio_low"), Ratio(pair, "ratio_high"));
         string decided = pair.TryGetProperty("decided", out var d) ? "; " + sheet.T(d.GetBoolean() ? "decided" : "undecided") : "";
-        string more = pair.Maybe("tests_of_each") is { } n ? ", " + sheet.T("pair.more", Said.Count((int)Math.Round(n))) : "";
+        string more = pair.Maybe("tests_of_each") is { } n ? ", " + sheet.T("pair.more", Said.Words(n.ToString("0", CultureInfo.InvariantCulture))) : "";
         return $"{sheet.T("pair", Said.Words(Name(pair, "kind")), Said.Words(Name(pair, "other")))}: {chance}{decided}{more}. {string.Join(' ', pair.List("reasons").Select(r => r.Why()))}".TrimEnd();
     }
 

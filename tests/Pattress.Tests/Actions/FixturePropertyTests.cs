@@ -16,11 +16,11 @@ public sealed class FixturePropertyTests
 
     private static readonly Gen<string> Ours = Gen.Int[0, Ids.Length - 1].Select(i => Ids[i]);
 
-    /// <summary>A fixture whose every number is anywhere in its range, whose every word is any of its list, with brackets or without.</summary>
+    /// <summary>A fixture whose every number is anywhere in its range, whose every word is any of its list, with brackets at whole millimetres or without.</summary>
     private static readonly Gen<Fixture> Any =
         from what in Ours
         from unit in Gen.Double[0, 1].Array[80]
-        from brackets in Gen.Select(Gen.Double[0, 6000], Gen.Double[0, 2500]).Array[0, 5]
+        from brackets in Gen.Select(Gen.Int[0, 6000], Gen.Int[0, 2500], (x, y) => ((double)x, (double)y)).Array[0, 5]
         from bed in Gen.Bool
         select Filled(FixtureCatalogue.Find(what)!, unit, brackets, bed);
 

@@ -12,7 +12,8 @@ public sealed record RepairAnswer(string Way, string Fixing, Point At, Verdict V
 
 /// <summary>
 /// A fixing has come away. The hole is entered as an old hole and the thing is planned again: in the same place with what is
-/// wide enough to bear beyond the damage, beside it, on a bearer plate that bridges it, or, at last, with the wall opened up.
+/// wide enough to bear beyond the damage, beside it, the whole thing higher or lower, on a bearer plate that bridges it, in the patched
+/// hole where that is timber or masonry, or, at last, with a hollow wall opened up.
 /// </summary>
 public static class PuttingRight
 {
@@ -30,8 +31,10 @@ public static class PuttingRight
         var place = now.Brackets[bracket];
         var ways = new List<RepairAnswer>();
         ways.AddRange(Same(job, now, place, remains, catalogue));
+        ways.AddRange(Patched(job, now, place, remains, catalogue));
         ways.AddRange(Moved(job, now, bracket, remains, data));
-        ways.Add(Opened(job, place.At));
+        ways.AddRange(Shifted.Of(job, now, bracket, remains, data));
+        if (!IsSolid(place)) ways.Add(Opened(job, place.At));
         return [.. ways.OrderBy(w => w.Verdict).ThenBy(w => w.Price).ThenBy(w => w.Way, StringComparer.Ordinal)];
     }
 
@@ -43,6 +46,18 @@ public static class PuttingRight
         if (wider is not null) yield return Way("bigger", job, wider, place, Checked(now.Verdict));
         if (holding.FirstOrDefault(s => s.Id == Bearer && s.BearsLongMm >= 2 * remains.LostMm) is { } bearer) yield return Way("bridge", job, bearer, place, Checked(now.Verdict));
     }
+
+    /// <summary>Timber takes a glued dowel and masonry repair mortar, where the hole has stayed a hole; both are drilled anew once hard.</summary>
+    private static IEnumerable<RepairAnswer> Patched(Job job, ItemAnswer now, BracketAnswer place, Remains remains, FixingCatalogue catalogue)
+    {
+        if (remains.Crushed || remains.HoleMm > RepairWay.WidestPatchMm || catalogue.Find(place.Fixing ?? "") is not { } size) yield break;
+        if (place.Section.Layers.Any(l => l.Material == "timber")) yield return Way("patch_wood", job, size, place, Checked(now.Verdict));
+        else if (IsSolid(place)) yield return Way("patch_masonry", job, size, place, Checked(now.Verdict));
+    }
+
+    // Nothing can be fitted behind the face of solid masonry. A wall of which nothing is known may be hollow.
+    private static bool IsSolid(BracketAnswer place) =>
+        place.Section.Layers is { Count: > 0 } layers && layers.All(l => l.Material is not ("void" or "dab" or "foam" or "laths" or "timber" or "steel"));
 
     /// <summary>In damaged board nothing is ready: it is pulled at before it carries.</summary>
     private static Verdict Checked(Verdict verdict) => verdict == Verdict.Ready ? Verdict.CheckFirst : verdict;
@@ -71,9 +86,11 @@ public static class PuttingRight
         }
     }
 
-    /// <summary>The job with the bracket moved as that way says, and the hole it left entered as an old one.</summary>
-    /// <param name="id">An id for the old hole.</param>
-    public static Job Moving(Job job, ItemAnswer now, int bracket, RepairAnswer way, Remains remains, string id) => With(job, now, bracket, way.At, now.Brackets[bracket].At, remains, id);
+    /// <summary>The job with the bracket, or the whole thing, moved as that way says, and what it left entered as old holes.</summary>
+    /// <param name="id">An id for the old hole; further ones are numbered after it.</param>
+    public static Job Moving(Job job, ItemAnswer now, int bracket, RepairAnswer way, Remains remains, string id) =>
+        way.Way == "shift" ? Shifted.With(job, now, bracket, way.At.Y - now.Brackets[bracket].At.Y, remains, id)
+        : With(job, now, bracket, way.At, now.Brackets[bracket].At, remains, id);
 
     private static Job With(Job job, ItemAnswer now, int bracket, Point to, Point hole, Remains remains, string id = "came-away") => job with
     {
@@ -87,13 +104,15 @@ public static class PuttingRight
         return new("open_up", "", at, Verdict.CheckFirst, rule.Minutes, rule.WaitHours, Priced(job, rule.Price, rule.Minutes), new Reason("repair_open_up"));
     }
 
-    private static decimal Priced(Job job, decimal materials, double minutes) =>
+    internal static decimal Priced(Job job, decimal materials, double minutes) =>
         decimal.Round(materials + ((decimal)minutes * job.Settings.MinutePrice), 2, MidpointRounding.AwayFromZero);
 
     private static Reason WhyOf(string way, string size) => way switch
     {
         "bigger" => new("repair_bigger", Said.Name(size)),
         "bridge" => new("repair_bridge", Said.Name(size)),
+        "patch_wood" => new("repair_patch_wood", Said.Name(size)),
+        "patch_masonry" => new("repair_patch_masonry", Said.Name(size)),
         _ => new("repair_move", Said.Name(size)),
     };
 }

@@ -37,6 +37,42 @@ public class PuttingRightTests
     [Fact]
     public void More_damage_never_leaves_more_ways() => Assert.True(Ways(8).Count >= Ways(60, crushed: true).Count);
 
+    private static IReadOnlyList<RepairAnswer> InDemo(string item, double hole, bool crushed = false) =>
+        PuttingRight.Of(DemoHouse.Read("demo-house"), item, 0, new(hole, false, crushed), PlanData.Embedded);
+
+    [Theory]
+    [InlineData("kitchen-cabinet")]
+    [InlineData("kitchen-blind")]
+    public void Solid_masonry_is_patched_and_not_opened_up(string item)
+    {
+        var ways = InDemo(item, 10);
+        Assert.DoesNotContain(ways, w => w.Way is "open_up" or "patch_wood");
+        Assert.Contains(ways, w => w is { Way: "patch_masonry", Verdict: not Verdict.Ready, WaitHours: > 0 });
+        Assert.DoesNotContain(InDemo(item, 10, crushed: true), w => w.Way == "patch_masonry");
+        Assert.DoesNotContain(InDemo(item, 40), w => w.Way == "patch_masonry");
+    }
+
+    [Fact]
+    public void A_hole_in_a_stud_takes_a_dowel_or_the_whole_shelf_moves_along_its_studs()
+    {
+        var ways = InDemo("book-shelf", 8);
+        Assert.Contains(ways, w => w is { Way: "patch_wood", Verdict: not Verdict.Ready });
+        var shift = Assert.Single(ways, w => w.Way == "shift");
+        Assert.True(Math.Abs(shift.At.Y - 1500) >= 40 && shift.At.X == 2820, shift.At.ToString());
+    }
+
+    [Fact]
+    public void What_is_shifted_stays_level_and_leaves_its_holes_behind()
+    {
+        var job = DemoHouse.Read("demo-house");
+        var now = Planner.Plan(job, PlanData.Embedded).Items.First(i => i.Id == "book-shelf");
+        var way = InDemo("book-shelf", 8).First(w => w.Way == "shift");
+        var moved = PuttingRight.Moving(job, now, 0, way, new(8, false, false), "left");
+        Assert.Single(moved.Fixtures.First(f => f.Id == "book-shelf").Brackets!.Select(b => b.Y).Distinct());
+        // What came away, and two holes of each bracket.
+        Assert.Equal(5, moved.Walls.First(w => w.Id == now.Wall).OldHoles.Count - job.Walls.First(w => w.Id == now.Wall).OldHoles.Count);
+    }
+
     [Fact]
     public void A_bracket_that_is_not_there_has_no_ways() => Assert.Empty(PuttingRight.Of(Job, "picture", 7, new(8, false, false), PlanData.Embedded));
 
