@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Pattress;
 
 /// <summary>What kind of number a sentence holds, so that the text layer can show it in metric or imperial.</summary>
-public enum Shown { Text, Name, Count, Length, Mass, Force, Percent, Number, Money, Minutes, Year }
+public enum Shown { Text, Name, Count, Length, Mass, MassAtMost, Force, Percent, Number, Money, Minutes, Year }
 
 /// <summary>
 /// One value of a sentence. Lengths in mm, masses in kg, forces in N, percentages as fractions of one.
@@ -14,6 +14,9 @@ public readonly record struct Said(Shown As, double Number, string Text)
     public static Said Length(double mm) => new(Shown.Length, mm, "");
 
     public static Said Mass(double kg) => new(Shown.Mass, kg, "");
+
+    /// <summary>A mass that must not be passed: shown rounded down.</summary>
+    public static Said MassAtMost(double kg) => new(Shown.MassAtMost, kg, "");
 
     public static Said Force(double n) => new(Shown.Force, n, "");
 

@@ -52,7 +52,7 @@ public sealed record HandOverSheet(string Title, IReadOnlyList<HandOverRow> Rows
     private static IReadOnlyList<Reason> Not(ItemAnswer item)
     {
         // What a person pulls at is no mass that hangs there.
-        List<Reason> said = item.Class == ConsequenceClass.HoldsPerson ? [] : [new("not_more", Said.Mass(Math.Floor(item.MassKg * 10 + 1e-6) / 10))];
+        List<Reason> said = item.Class == ConsequenceClass.HoldsPerson ? [] : [new("not_more", Said.MassAtMost(item.MassKg))];
         said.Add(new(item.Class == ConsequenceClass.HoldsPerson ? "not_other_use" : "not_lean"));
         if (item.What.Contains("blind", StringComparison.Ordinal) || item.What.Contains("cord", StringComparison.Ordinal)) said.Add(new("not_cords"));
         if (item.Class == ConsequenceClass.Overhead) said.Add(new("not_under"));

@@ -15,6 +15,7 @@ public static class Shows
         Shown.Count or Shown.Year => Number(said.Number, "0"),
         Shown.Length => Length(said.Number, settings),
         Shown.Mass => Mass(said.Number, settings),
+        Shown.MassAtMost => MassAtMost(said.Number, settings),
         Shown.Force => Force(said.Number, settings),
         Shown.Percent => Percent(said.Number),
         Shown.Money => Money(decimal.Parse(said.Text, CultureInfo.InvariantCulture), settings.Currency),

@@ -208,6 +208,13 @@ public class SiteTests
         }
     }
 
+    [Theory]
+    [InlineData(26.6, "metric", "26 kg")]
+    [InlineData(9.47, "metric", "9.4 kg")]
+    [InlineData(26.6, "imperial", "58 lb")]
+    public void What_may_hang_is_shown_rounded_down(double kg, string units, string shown) =>
+        Assert.Contains($"than {shown},", Pattress.Jobs.Text.Texts.Sentence(new Reason("not_more", Said.MassAtMost(kg)), new Settings { Units = units }));
+
     [Fact]
     public void What_is_missing_follows_the_work()
     {
