@@ -12,6 +12,13 @@ internal sealed class Face
     private const char Missing = '?';
 
     private static readonly XPdfFontOptions Unicode = new(PdfFontEncoding.Unicode);
+    private static readonly Dictionary<char, string> Instead = new()
+    {
+        ['\u00A0'] = " ", ['α'] = "alpha", ['β'] = "beta", ['γ'] = "gamma", ['δ'] = "delta", ['ε'] = "epsilon", ['η'] = "eta", ['θ'] = "theta", ['λ'] = "lambda", ['μ'] = "mu", ['ν'] = "nu",
+        ['ξ'] = "xi", ['π'] = "pi", ['ρ'] = "rho", ['σ'] = "sigma", ['τ'] = "tau", ['φ'] = "phi", ['ϕ'] = "phi", ['χ'] = "chi", ['ψ'] = "psi", ['ω'] = "omega", ['Δ'] = "Delta", ['Ω'] = "Omega", ['Φ'] = "Phi",
+        ['≤'] = "<=", ['≥'] = ">=", ['≠'] = "<>", ['≈'] = "about", ['∞'] = "infinite",
+    };
+
     private readonly Dictionary<double, XFont> _sizes = [];
     private readonly FontTable _table;
     private readonly bool _bold;
@@ -25,8 +32,10 @@ internal sealed class Face
     /// <summary>Width of a text, mm.</summary>
     public double WidthMm(string text, double sizePt) => _table.Width(text, sizePt) * Units.MmPerPt;
 
-    /// <summary>The text with what the font cannot show replaced.</summary>
-    public string Shown(string text) => text.All(c => _table.Has(c)) || text == Table.Tick ? text : string.Concat(text.Select(c => _table.Has(c) ? c : c == '\u00A0' ? ' ' : Missing));
+    /// <summary>The text with what the font cannot show replaced: a Greek letter by its name, a sign by what stands for it.</summary>
+    public string Shown(string text) => text.All(c => _table.Has(c)) || text == Table.Tick ? text : string.Concat(text.Select(Replaced));
+
+    private string Replaced(char c) => _table.Has(c) ? c.ToString() : Instead.TryGetValue(c, out string? name) ? name : Missing.ToString();
 
     public bool Has(char letter) => _table.Has(letter);
 

@@ -26,6 +26,16 @@ public partial class PaperTextTests
         Assert.Equal([], codes.Where(c => !c.EndsWith('.') && !Texts.Has(c)));
     }
 
+    /// <summary>The embedded font has no Greek: its letters are named, none is lost.</summary>
+    [Fact]
+    public void No_sign_of_the_working_is_lost()
+    {
+        string text = Text("working", PaperSamples.Input(PaperSamples.DemoHouse));
+        Assert.DoesNotContain('?', text);
+        Assert.Contains("rho", text, StringComparison.Ordinal);
+        Assert.Contains("gamma", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_job_sheet_has_every_hole_caution_and_check_of_the_plan()
     {
