@@ -1,3 +1,4 @@
+using Pattress.Actions;
 using Pattress.Fixings;
 using Pattress.Planning.Repairs;
 
@@ -47,10 +48,10 @@ public static class PuttingRight
         if (holding.FirstOrDefault(s => s.Id == Bearer && s.BearsLongMm >= 2 * remains.LostMm) is { } bearer) yield return Way("bridge", job, bearer, place, Checked(now.Verdict));
     }
 
-    /// <summary>Timber takes a glued dowel and masonry repair mortar, where the hole has stayed a hole; both are drilled anew once hard.</summary>
+    /// <summary>Timber takes a glued dowel and masonry repair mortar, where the hole has stayed a hole; both are drilled anew once hard. Nobody hangs on a patch.</summary>
     private static IEnumerable<RepairAnswer> Patched(Job job, ItemAnswer now, BracketAnswer place, Remains remains, FixingCatalogue catalogue)
     {
-        if (remains.Crushed || remains.HoleMm > RepairWay.WidestPatchMm || catalogue.Find(place.Fixing ?? "") is not { } size) yield break;
+        if (now.Class == ConsequenceClass.HoldsPerson || remains.Crushed || remains.HoleMm > RepairWay.WidestPatchMm || catalogue.Find(place.Fixing ?? "") is not { } size) yield break;
         if (place.Section.Layers.Any(l => l.Material == "timber")) yield return Way("patch_wood", job, size, place, Checked(now.Verdict));
         else if (IsSolid(place)) yield return Way("patch_masonry", job, size, place, Checked(now.Verdict));
     }

@@ -25,10 +25,10 @@ internal static class Shifted
         }
     }
 
-    /// <summary>The job with all its brackets moved up by so much (mm), and every hole of before entered as an old one.</summary>
+    /// <summary>The job with the thing and all its brackets moved up by so much (mm), and every hole of before entered as an old one.</summary>
     public static Job With(Job job, ItemAnswer now, int bracket, double off, Remains remains, string id = "came-away") => job with
     {
-        Fixtures = [.. job.Fixtures.Select(f => f.Id == now.Id ? f with { Brackets = [.. now.Brackets.Select(b => b.At with { Y = b.At.Y + off })] } : f)],
+        Fixtures = [.. job.Fixtures.Select(f => f.Id == now.Id ? f with { At = f.At with { Y = f.At.Y + off }, Brackets = [.. now.Brackets.Select(b => b.At with { Y = b.At.Y + off })] } : f)],
         Walls = [.. job.Walls.Select(w => w.Id == now.Wall ? w with { OldHoles = [.. w.OldHoles, new OldHole(id, now.Brackets[bracket].At, remains.LostMm), .. Left(now, id)] } : w)],
     };
 

@@ -61,6 +61,10 @@ public class PuttingRightTests
         Assert.True(Math.Abs(shift.At.Y - 1500) >= 40 && shift.At.X == 2820, shift.At.ToString());
     }
 
+    /// <summary>Common practice, no source: what a person hangs on goes into sound stuff.</summary>
+    [Fact]
+    public void Nobody_hangs_on_a_patch() => Assert.DoesNotContain(InDemo("loft-rail", 8), w => w.Way.StartsWith("patch", StringComparison.Ordinal));
+
     [Fact]
     public void What_is_shifted_stays_level_and_leaves_its_holes_behind()
     {
@@ -68,6 +72,10 @@ public class PuttingRightTests
         var now = Planner.Plan(job, PlanData.Embedded).Items.First(i => i.Id == "book-shelf");
         var way = InDemo("book-shelf", 8).First(w => w.Way == "shift");
         var moved = PuttingRight.Moving(job, now, 0, way, new(8, false, false), "left");
+        // The thing goes with its brackets, so it is drawn there and pulls as it did.
+        var (before, after) = (job.Fixtures.First(f => f.Id == "book-shelf"), moved.Fixtures.First(f => f.Id == "book-shelf"));
+        Assert.Equal(way.At.Y - now.Brackets[0].At.Y, after.At.Y - before.At.Y);
+        Assert.Equal(now.Brackets[0].Forces.Select(f => Math.Round(f.TensionN)), Planner.Plan(moved, PlanData.Embedded).Items.First(i => i.Id == "book-shelf").Brackets[0].Forces.Select(f => Math.Round(f.TensionN)));
         Assert.Single(moved.Fixtures.First(f => f.Id == "book-shelf").Brackets!.Select(b => b.Y).Distinct());
         // What came away, and two holes of each bracket.
         Assert.Equal(5, moved.Walls.First(w => w.Id == now.Wall).OldHoles.Count - job.Walls.First(w => w.Id == now.Wall).OldHoles.Count);
