@@ -87,6 +87,9 @@ public sealed class Desk(TimeProvider clock)
     /// <summary>Why the last change was refused, or none.</summary>
     public IReadOnlyList<Problem> Problems { get; private set; } = [];
 
+    /// <summary>The job as it would have become, which <see cref="Problems"/> speak of; null when there are none.</summary>
+    public Job? Refused { get; private set; }
+
     /// <summary>
     /// Changes the job; changes with the same key that follow each other are undone together (a slider that was dragged).
     /// A change passes the same door as a document, so that what is kept can be read again: refused, the job stays as it was.
@@ -95,7 +98,8 @@ public sealed class Desk(TimeProvider clock)
     {
         if (ReferenceEquals(next, Job)) return;
         Problems = JobReader.Read(JobWriter.Write(next)).Problems;
-        if (Problems.Count > 0)
+        Refused = Problems.Count > 0 ? next : null;
+        if (Refused is not null)
         {
             Changed?.Invoke();
             return;
@@ -130,7 +134,7 @@ public sealed class Desk(TimeProvider clock)
     {
         Job = job;
         (_full, _plan, _standing) = (null, null, null);
-        Problems = [];
+        (Problems, Refused) = ([], null);
         Revision++;
         Changed?.Invoke();
     }
