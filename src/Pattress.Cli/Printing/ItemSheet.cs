@@ -56,7 +56,7 @@ internal sealed class ItemSheet(Sheet sheet, Say say, bool working)
     }
 
     private string Fixing(BracketAnswer bracket) => bracket.Fixing is { } fixing
-        ? $"{bracket.Count} × {say.Name(fixing)}{(bracket.IntoSupport ? Support(bracket) : "")}"
+        ? say.Counted(bracket.Count, fixing) + (bracket.IntoSupport ? Support(bracket) : "")
         : sheet.T("none_holds");
 
     private string Support(BracketAnswer bracket) => ", " + (bracket.Holes.Count == 0

@@ -20,6 +20,9 @@ internal sealed record Say(Settings Settings)
 
     public string Name(string id) => Texts.Name(id, Settings);
 
+    /// <summary>So many of a kind: "2 × medium strap toggle".</summary>
+    public string Counted(int count, string id) => Texts.Sentence("draw_fixings", [Pattress.Said.Count(count), Pattress.Said.Name(id)], Settings);
+
     /// <summary>What governs, short enough for a column.</summary>
     public string Governs(string mechanism) => Name((Texts.Has("governs." + mechanism) ? "governs." : "mechanism.") + mechanism);
 

@@ -11,7 +11,7 @@ public static class Shows
     public static string Value(Said said, Settings settings) => said.As switch
     {
         Shown.Text => said.Text,
-        Shown.Name => Texts.Name(said.Text, settings),
+        Shown.Name => Texts.NameInSentence(said.Text, settings),
         Shown.Count or Shown.Year => Number(said.Number, "0"),
         Shown.Length => Length(said.Number, settings),
         Shown.Mass => Mass(said.Number, settings),
