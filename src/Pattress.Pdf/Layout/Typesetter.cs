@@ -6,12 +6,23 @@ namespace Pattress.Pdf.Layout;
 /// <summary>Sets the blocks of a paper one below the other.</summary>
 internal sealed class Typesetter(Flow flow, PaperSize size)
 {
-    private const double AfterMm = 1.6, SignatureMm = 24;
+    private const double AfterMm = 1.6, SignatureMm = 24, WriteOnMm = 5, BeforeSignatureMm = 3, BelowSignatureMm = 0.8;
 
     public void Set(IReadOnlyList<Block> blocks)
     {
-        for (int i = 0; i < blocks.Count; i++) Set(blocks[i], i + 1 < blocks.Count ? blocks[i + 1] : null);
+        for (int i = 0; i < blocks.Count; i++)
+        {
+            if (IsToSign(blocks[i]) && (i == 0 || !IsToSign(blocks[i - 1]))) flow.Need(blocks.Skip(i).TakeWhile(IsToSign).Sum(ToSignMm));
+            Set(blocks[i], i + 1 < blocks.Count ? blocks[i + 1] : null);
+        }
     }
+
+    /// <summary>Lines to write on and signatures that follow each other stay on one page: the last of them is not left alone on the next.</summary>
+    private static bool IsToSign(Block block) => block is Papers.Documents.WriteOn or Papers.Documents.SignHere;
+
+    private double ToSignMm(Block block) => block is Papers.Documents.SignHere sign
+        ? BeforeSignatureMm + SignatureMm + BelowSignatureMm + Letters.Note.Lines(sign.Label, flow.Width).Count * Letters.Note.LineMm + AfterMm
+        : WriteOnMm + Letters.Body.LineMm + AfterMm;
 
     private void Set(Block block, Block? next)
     {
@@ -102,7 +113,7 @@ internal sealed class Typesetter(Flow flow, PaperSize size)
     private void WriteOn(WriteOn line)
     {
         flow.Need(11);
-        flow.Y += 5;
+        flow.Y += WriteOnMm;
         double label = Letters.Body.WidthMm(Letters.Body.Face.Shown(line.Label)) + 2;
         flow.Add(new Open(Role.Paragraph));
         flow.Add(new Run(flow.Left, flow.Y + Letters.Body.BaseMm, Letters.Body.Face.Shown(line.Label), Letters.Body.Face, Letters.Body.SizePt));
@@ -115,14 +126,14 @@ internal sealed class Typesetter(Flow flow, PaperSize size)
     private void SignHere(SignHere sign)
     {
         flow.Need(SignatureMm + 8);
-        flow.Gap(3);
+        flow.Gap(BeforeSignatureMm);
         double width = Math.Min(90, flow.Width);
         flow.Add(new Open(Role.Figure, sign.Label, flow.Left, flow.Y, width, SignatureMm));
         flow.Add(new Rule(flow.Left, flow.Y + SignatureMm, flow.Left + width, flow.Y + SignatureMm, 0.25));
         foreach (var stroke in sign.Strokes.Where(s => s.Count > 1))
             flow.Add(new Trail([.. stroke.Select(p => (flow.Left + p.X / 1000 * width, flow.Y + p.Y / 1000 * SignatureMm))], 0.4));
         flow.Add(new Close());
-        flow.Y += SignatureMm + 0.8;
+        flow.Y += SignatureMm + BelowSignatureMm;
         Text(Letters.Note.Lines(sign.Label, flow.Width), Letters.Note, Role.Paragraph);
         flow.Y += AfterMm;
     }
