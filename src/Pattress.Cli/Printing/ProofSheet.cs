@@ -32,7 +32,7 @@ internal sealed class ProofSheet(Sheet sheet, Settings settings)
         WritePulls(item.List("pulls"));
         WriteHangs(item.List("hangs"));
         foreach (var s in item.List("samples"))
-            sheet.Item(sheet.T("sample"), sheet.T("sample.says", Said.Count((int)s.Number("count")), Said.Force(s.Number("load_n"))));
+            sheet.Paragraph(sheet.T("sample", Said.Count((int)item.Number("count")), Said.Count((int)s.Number("count")), Said.Force(s.Number("load_n"))));
         if (item.Text("scope") != "nothing" || item.GetProperty("recorded").Number("failed") > 0) WriteState(item.GetProperty("recorded"));
         foreach (var reason in item.List("reasons")) sheet.Item("-", reason.Why());
     }

@@ -50,7 +50,7 @@ public sealed record ProofState(int Held, int Failed, Reason Demands, double? Fa
 /// <param name="Count">Number of fixings.</param>
 /// <param name="Pulls">Fixings with a pull out of the wall; empty where none is pulled in service.</param>
 /// <param name="Hangs">Brackets that carry a weight.</param>
-/// <param name="Samples">What a sample would be; empty unless every fixing sits in masonry or concrete.</param>
+/// <param name="Samples">What a sample would be; empty unless every fixing sits in masonry or concrete and the sample is fewer than all, its pull no more than may be pulled.</param>
 /// <param name="Reasons">What the proof rests on and cannot show, as codes.</param>
 public sealed record ItemProof(
     string Item, string Name, string What, string Wall, Verdict Verdict, ConsequenceClass Class, string Scope, int Count, IReadOnlyList<FixingPull> Pulls,

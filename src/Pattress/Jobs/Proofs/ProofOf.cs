@@ -71,9 +71,10 @@ public static class ProofOf
         if (!brackets.All(InMasonry)) return [];
         int count = brackets.Sum(b => b.Holes.Count);
         double action = brackets.Max(b => b.Forces.Max(f => f.TensionN) * b.Odds!.CharacteristicShare);
+        // A sample saves something only where it is fewer than all; of two that are as many the gentler one proves as much; none above what may harm.
         return [.. new[] { (ProofRate.FewHard, "few_hard"), (ProofRate.MoreGentle, "more_gentle") }
-            .Select(r => (r.Item2, Plan: ProofPlan.Sample(count, action, r.Item1).Value)).Where(r => r.Plan is not null)
-            .Select(r => new ProofSample(r.Item1, r.Plan!.Count, r.Plan.LoadN))];
+            .Select(r => (r.Item2, Plan: ProofPlan.Sample(count, action, r.Item1).Value)).Where(r => r.Plan is { } plan && plan.Count < count && plan.LoadN <= brackets.Min(Cap))
+            .Select(r => new ProofSample(r.Item1, r.Plan!.Count, r.Plan.LoadN)).GroupBy(s => s.Count).Select(g => g.MinBy(s => s.LoadN)!)];
     }
 
     private static HoldsBy? HoldsBy(BracketAnswer b) => FixingCatalogue.FromEmbedded.Find(b.Fixing!)?.Kind.HoldsBy;
