@@ -57,6 +57,22 @@ public class UnitedStatesPlanTests
     public void The_basis_is_said() =>
         Assert.Contains(Planner.Plan(Job, PlanData.Embedded).Assumptions, a => a.Code == "assume_allowable_stress");
 
+    /// <summary>
+    /// EN 1995-1-1 8.7.2 covers screws from 6 mm on. Where a job lets no other document stand in, nobody knows what a thinner one holds, and
+    /// its own steel does not say it.
+    /// </summary>
+    [Fact]
+    public void A_screw_that_no_document_covers_is_not_chosen()
+    {
+        var job = DemoHouse.Job with { Settings = DemoHouse.Job.Settings with { Editions = new() { TimberDraft = "none", Nds = "none", Aisi = "none" } } };
+        foreach (var b in Planner.Plan(job, PlanData.Embedded).Items.SelectMany(i => i.Brackets))
+        {
+            var used = b.Alternatives.Select(a => a.Fixing).Append(b.Fixing ?? "");
+            Assert.DoesNotContain(used, f => f.StartsWith("wood_screw.", StringComparison.Ordinal) && Pattress.Fixings.FixingCatalogue.FromEmbedded.Find(f)!.ScrewMm < 6);
+            Assert.DoesNotContain(used, f => f.StartsWith("steel_screw.", StringComparison.Ordinal));
+        }
+    }
+
     /// <summary>An edition that the program does not hold is refused with what it holds.</summary>
     [Fact]
     public void Editions_are_values_in_the_job()

@@ -51,10 +51,11 @@ public static class Resistances
         };
     }
 
-    /// <summary>The least of several mechanisms as one direction of a fixing; the reason when none is covered.</summary>
+    /// <summary>The least of several mechanisms as one direction of a fixing; the reason when one of them is not covered: it might be the least.</summary>
     internal static (Carries Carries, Reason? Why) Least(IReadOnlyList<MechanismResult> results)
     {
-        if (Mechanism.Governing(results) is not { } least) return (default, new Reason("not_covered", Said.Name(results[0].Design.Why!.Code)));
+        if (results.FirstOrDefault(r => !r.Design.Covered) is { } open) return (default, open.Design.Why!.Reason);
+        var least = Mechanism.Governing(results)!;
         return (new(least.Design.Value, least.MeanN, least.Variation, least.Mechanism, least.BasisCode, least.Marks), null);
     }
 
