@@ -46,6 +46,7 @@ internal static class RepairCommand
         sheet.Heading(sheet.T("repair"));
         for (int i = 0; i < ways.Count; i++) sheet.Item($"{i + 1}.", One(sheet, ways[i], say));
         sheet.Paragraph(sheet.T("repair.note"));
+        foreach (string assumed in ways.SelectMany(w => w.Assumptions).Select(say.Sentence).Distinct(StringComparer.Ordinal)) sheet.Item("-", sheet.T("assumed.one", Said.Words(assumed)));
         return sheet.ToString();
     }
 

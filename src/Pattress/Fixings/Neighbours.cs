@@ -20,12 +20,15 @@ public static class Neighbours
         return null;
     }
 
-    /// <summary>An old hole within the bearing of a new one, or nearer than its own width and 10 mm of sound face (assumed).</summary>
+    /// <summary>Sound face that a new hole leaves to an old one, mm (assumed).</summary>
+    public const double SoundMm = 10;
+
+    /// <summary>An old hole within the bearing of a new one, or nearer than its own width and so much sound face.</summary>
     public static Reason? OldHole(FixingSize size, Point hole, IReadOnlyList<OldHole> old)
     {
         foreach (var o in old)
         {
-            double least = Math.Max(size.HoleMm, size.ScrewMm) / 2 + o.DiameterMm / 2 + 10;
+            double least = Math.Max(size.HoleMm, size.ScrewMm) / 2 + o.DiameterMm / 2 + SoundMm;
             if (Distance(hole, o.At) < least && !Bridges(size)) return new Reason("old_hole", Said.Words(o.Id), Said.Length(Distance(hole, o.At)), Said.Length(least));
         }
         return null;

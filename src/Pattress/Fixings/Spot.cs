@@ -15,4 +15,8 @@ namespace Pattress.Fixings;
 /// <param name="Base">Base material: <c>gypsum_board</c>, <c>brick</c>, <c>dense_block</c>, <c>aerated_block</c>, <c>concrete</c>, <c>timber</c>, <c>steel</c>, <c>lath_plaster</c>, <c>panel</c>.</param>
 public sealed record Spot(
     string BuildUp, Behind Behind, Spread Face, Spread Void, Spread MasonryAt, Spread SupportDepth, Spread SupportClear, string Base,
-    IReadOnlyList<Jobs.SectionLayer> Layers);
+    IReadOnlyList<Jobs.SectionLayer> Layers)
+{
+    /// <summary>The timber is a dowel glued into a hole: a screw runs along its grain.</summary>
+    public bool AlongGrain { get; init; }
+}

@@ -41,10 +41,12 @@ public static class ItemPlanner
     private static IReadOnlyList<Buying.BracketNeed> Needs(Fixture fixture, IReadOnlyList<BracketPlan> brackets, Gates.Ruling ruling, Ask ask) =>
         ruling.Verdict == Verdict.NotHere ? [] : [.. brackets.Select(b => Buying.BracketNeed.Of(fixture.Id, b, ask)).OfType<Buying.BracketNeed>()];
 
-    internal static Ask AskFor(Fixture fixture, WallView wall, FixtureActions actions, Settings settings)
+    internal static Ask AskFor(Fixture fixture, WallView wall, FixtureActions actions, Settings settings) => AskFor(fixture, wall.Wall, actions, settings);
+
+    internal static Ask AskFor(Fixture fixture, Wall wall, FixtureActions actions, Settings settings)
     {
         var target = ClassTarget.Of(actions.Class);
-        return new(actions.Class, fixture.Removable, fixture.ToeStrip, wall.Wall.Kind == "ceiling", settings, wall.Wall.Condition.Moisture, target.Sure, target.Probability);
+        return new(actions.Class, fixture.Removable, fixture.ToeStrip, wall.Kind == "ceiling", settings, wall.Condition.Moisture, target.Sure, target.Probability);
     }
 
     private static ItemAnswer Answer(Fixture f, FixtureActions actions, IReadOnlyList<BracketPlan> brackets, Gates.Ruling ruling, Ask ask, WallView wall) => new(
@@ -74,6 +76,7 @@ public static class ItemPlanner
     {
         yield return new("assume_sure", [Said.Percent(ask.SureWanted)], "assumed");
         if (wall.Wall.Condition.Moisture == "unknown") yield return new("assume_moisture", [], "assumed");
+        if (wall.Wall.OldHoles.Count > 0) yield return new("assume_sound", [Said.Length(Neighbours.SoundMm)], "assumed");
         foreach (var said in OnTrials.Said(brackets)) yield return said;
         foreach (var used in brackets.Select(Stiffness).Concat(Numbers(brackets)).Concat(Marks(brackets)).SelectMany(a => a).DistinctBy(Text)) yield return used;
     }

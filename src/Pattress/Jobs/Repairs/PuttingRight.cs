@@ -1,5 +1,7 @@
 using Pattress.Actions;
+using Pattress.Actions.Fixtures;
 using Pattress.Fixings;
+using Pattress.Planning;
 using Pattress.Planning.Repairs;
 
 namespace Pattress.Jobs.Repairs;
@@ -9,7 +11,11 @@ namespace Pattress.Jobs.Repairs;
 /// <param name="At">Where the bracket goes then.</param>
 /// <param name="Verdict">Of the thing so fixed.</param>
 /// <param name="Price">Fixings, materials and minutes, in the job's currency.</param>
-public sealed record RepairAnswer(string Way, string Fixing, Point At, Verdict Verdict, double Minutes, double WaitHours, decimal Price, Reason Why);
+public sealed record RepairAnswer(string Way, string Fixing, Point At, Verdict Verdict, double Minutes, double WaitHours, decimal Price, Reason Why)
+{
+    /// <summary>Numbers behind it that nobody measured, beside minutes, waiting and prices.</summary>
+    public IReadOnlyList<Assumption> Assumptions { get; init; } = [];
+}
 
 /// <summary>
 /// A fixing has come away. The hole is entered as an old hole and the thing is planned again: in the same place with what is
@@ -20,6 +26,8 @@ public static class PuttingRight
 {
     /// <summary>How far a moved bracket goes to each side, mm (assumed): as little as clears the damage first.</summary>
     private static readonly double[] Steps = [60, 100, 150];
+
+    private const string Assumed = "assumed";
 
     private const string Bearer = "bearer_plate.long";
 
@@ -36,7 +44,17 @@ public static class PuttingRight
         ways.AddRange(Moved(job, now, bracket, remains, data));
         ways.AddRange(Shifted.Of(job, now, bracket, remains, data));
         if (!IsSolid(place)) ways.Add(Opened(job, place.At));
-        return [.. ways.OrderBy(w => w.Verdict).ThenBy(w => w.Price).ThenBy(w => w.Way, StringComparer.Ordinal)];
+        return [.. ways.OrderBy(w => w.Verdict).ThenBy(w => w.Price).ThenBy(w => w.Way, StringComparer.Ordinal).Select(w => w with { Assumptions = [.. AssumedOf(w, remains)] })];
+    }
+
+    private static IEnumerable<Assumption> AssumedOf(RepairAnswer way, Remains remains)
+    {
+        if (way.Way != "open_up" && remains.Crushed) yield return new("assume_crushed", [Said.Length(Remains.CrushedMm)], Assumed);
+        else if (way.Way != "open_up" && remains.Torn) yield return new("assume_torn", [Said.Length(Remains.TornMm)], Assumed);
+        if (way.Way is "patch_wood" or "patch_masonry") yield return new("assume_patch", [Said.Length(RepairWay.WidestPatchMm)], Assumed);
+        if (way.Way == "patch_wood") { yield return AssumedNumbers.Of("end_grain_share"); yield return new("assume_dowel_sideways", [], Assumed); }
+        if (way.Way == "move") yield return new("assume_moves", [Said.Length(Steps[0]), Said.Length(Steps[^1])], Assumed);
+        if (way.Way == "shift") { yield return Shifted.Tried; yield return Shifted.Sound; }
     }
 
     private static IEnumerable<RepairAnswer> Same(Job job, ItemAnswer now, BracketAnswer place, Remains remains, FixingCatalogue catalogue)
@@ -52,8 +70,20 @@ public static class PuttingRight
     private static IEnumerable<RepairAnswer> Patched(Job job, ItemAnswer now, BracketAnswer place, Remains remains, FixingCatalogue catalogue)
     {
         if (now.Class == ConsequenceClass.HoldsPerson || remains.Crushed || remains.HoleMm > RepairWay.WidestPatchMm || catalogue.Find(place.Fixing ?? "") is not { } size) yield break;
-        if (place.Section.Layers.Any(l => l.Material == "timber")) yield return Way("patch_wood", job, size, place, Checked(now.Verdict));
+        if (place.Section.Layers.Any(l => l.Material == "timber")) yield return Dowelled(job, now, place, size);
         else if (IsSolid(place)) yield return Way("patch_masonry", job, size, place, Checked(now.Verdict));
+    }
+
+    /// <summary>In a dowel the screw runs along the grain, where it holds less: too little, or nobody knows how much, and the dowel is advised against.</summary>
+    private static RepairAnswer Dowelled(Job job, ItemAnswer now, BracketAnswer place, FixingSize size)
+    {
+        var (fixture, wall) = (job.Fixtures.First(f => f.Id == now.Id), job.Walls.First(w => w.Id == now.Wall));
+        var actions = FixtureLoads.Of(fixture, wall, job.Settings);
+        var hold = Dowel.Holds(actions.Brackets.First(b => b.Index == place.Index), place, size, ItemPlanner.AskFor(fixture, wall, actions, job.Settings));
+        bool holds = hold is { NotCovered: null } && Choice.Rounded(hold.Utilisation) <= 1;
+        var way = Way("patch_wood", job, size, place, holds ? Checked(now.Verdict) : Verdict.NotHere);
+        return hold is null or { NotCovered: not null } ? way with { Why = new("repair_no_dowel_rule", Said.Name(size.Id)) }
+            : way with { Why = new(holds ? "repair_patch_wood" : "repair_no_dowel", Said.Name(size.Id), Said.Percent(hold.Utilisation)) };
     }
 
     // Nothing can be fitted behind the face of solid masonry. A wall of which nothing is known may be hollow.
@@ -112,7 +142,6 @@ public static class PuttingRight
     {
         "bigger" => new("repair_bigger", Said.Name(size)),
         "bridge" => new("repair_bridge", Said.Name(size)),
-        "patch_wood" => new("repair_patch_wood", Said.Name(size)),
         "patch_masonry" => new("repair_patch_masonry", Said.Name(size)),
         _ => new("repair_move", Said.Name(size)),
     };

@@ -20,6 +20,7 @@ public static class RepairJson
             j.WriteNumber("minutes", way.Minutes);
             j.WriteNumber("wait_hours", way.WaitHours);
             j.WriteNumber("price", way.Price);
+            j.WriteObjects("assumptions", way.Assumptions, says.Write);
         });
         json.WriteEndObject();
     });

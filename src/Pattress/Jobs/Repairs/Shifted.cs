@@ -1,3 +1,4 @@
+using Pattress.Actions;
 using Pattress.Planning.Repairs;
 
 namespace Pattress.Jobs.Repairs;
@@ -11,6 +12,11 @@ internal static class Shifted
     private const double SoundMm = 13;
 
     private const int MostTried = 4;
+
+    /// <summary>Both as an answer lists them.</summary>
+    public static Assumption Tried { get; } = new("assume_shifts", [Said.Length(Steps[0]), Said.Length(Steps[^1]), Said.Count(MostTried)], "assumed");
+
+    public static Assumption Sound { get; } = new("assume_sound", [Said.Length(SoundMm)], "assumed");
 
     /// <summary>The first height, nearest first, where it is not refused; none on a ceiling.</summary>
     public static IEnumerable<RepairAnswer> Of(Job job, ItemAnswer now, int bracket, Remains remains, PlanData data)

@@ -16,7 +16,25 @@ internal static class Supported
         double l_wood = trace.Step("l_wood", Math.Min(l - t_plate - t_face, t_support), "mm", "geometry: thread in the wood", [In.Of(l), In.Of(t_plate), In.Of(t_face), In.Of(t_support)], "Min(l - t_plate - t_face, t_support)");
         var screw = new WoodScrewInput(a.Size.ScrewMm, a.Core(trace), l_wood, t_face, Factors.Value("timber_edge_mm", "a_4", "mm", trace), Factors.Value("timber_rho_k", "rho_k", "kg/m³", trace),
             a.Duration, a.Settings.ServiceClass, t_plate, Set: a.Set, StandIns: a.StandIns, BoardBears: Bears(a.Spot), Damp: a.Damp);
-        return Both(a, WoodScrew.InTension(screw, trace), WoodScrew.InShear(screw, trace), 2, Toe(a, trace), trace);
+        var pull = WoodScrew.InTension(screw, trace);
+        return Both(a, a.Spot.AlongGrain ? [.. pull.Select(r => AlongGrain(r, a, trace))] : pull, WoodScrew.InShear(screw, trace), 2, Toe(a, trace), trace);
+    }
+
+    /// <summary>
+    /// Along the grain a thread holds less. EN 1995-1-1 (8.38) ends at 30° to it, so a share of the hold square to it is assumed; NDS 2018
+    /// has no withdrawal from end grain for screws at all.
+    /// </summary>
+    private static MechanismResult AlongGrain(MechanismResult r, Asked a, Trace? trace)
+    {
+        if (r.Mechanism != "withdrawal" || !r.Design.Covered) return r;
+        if (a.Set == RuleSet.UnitedStates) return MechanismResult.None(r.Mechanism, new("NDS 2018 12.2.2", "end_grain"));
+        double R_d = r.Design.Value, k_grain = Factors.Value("end_grain_share", "k_grain", "", trace);
+        return r with
+        {
+            Design = trace.Step("R_d_grain", k_grain * R_d, "N", "beyond EN 1995-1-1:2004+A1:2008 (8.38), alpha = 0", [In.Of(k_grain), In.Of(R_d)]),
+            MeanN = k_grain * r.MeanN,
+            Basis = Strength.Mechanisms.Basis.Assumed,
+        };
     }
 
     /// <summary>Sound board in one piece bears on a screw; plaster on laths, tiles and foam do not.</summary>
