@@ -34,7 +34,7 @@ public class AgreementTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task The_document_on_the_desk_plans_the_same_on_the_command_line()
     {
-        await using var visit = await Visit.To(chromium, app, "/plan", 1280, blockApi: true);
+        await using var visit = await Visit.Back(chromium, app, "/plan", 1280, blockApi: true);
         string file = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".job.json");
         await File.WriteAllTextAsync(file, await visit.Ask("JobOnDesk"));
         try

@@ -20,7 +20,7 @@ public class BuyingTests(Chromium chromium, PublishedApp app)
         await File.WriteAllLinesAsync(file, Samples);
         string[] native = (await PublishedApp.Run("dotnet", PublishedApp.CommandLine, "buy", file, "--batch")).Split('\n', StringSplitOptions.RemoveEmptyEntries);
         File.Delete(file);
-        await using var visit = await Visit.To(chromium, app, "/buy", 360, blockApi: true);
+        await using var visit = await Visit.Back(chromium, app, "/buy", 360, blockApi: true);
         for (int i = 0; i < Samples.Count; i++)
         {
             using var scip = JsonDocument.Parse(native[i]);
@@ -35,7 +35,7 @@ public class BuyingTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task The_search_can_be_stopped_and_begun_again_and_the_quote_follows_it()
     {
-        await using var visit = await Visit.To(chromium, app, "/buy", 360, blockApi: true);
+        await using var visit = await Visit.Back(chromium, app, "/buy", 360, blockApi: true);
         var find = visit.Page.GetByRole(AriaRole.Button, new() { Name = "Find the cheapest list" });
         await visit.Page.EvaluateAsync("() => { const post = Worker.prototype.postMessage; globalThis.letGo = () => { Worker.prototype.postMessage = post; }; Worker.prototype.postMessage = () => {}; }");
         await find.ClickAsync();
@@ -55,7 +55,7 @@ public class BuyingTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Time_of_buying_for_forty_brackets()
     {
-        await using var visit = await Visit.To(chromium, app, "/buy", 360, blockApi: true);
+        await using var visit = await Visit.Back(chromium, app, "/buy", 360, blockApi: true);
         var job = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(PublishedApp.Root, "samples", "demo-house.job.json")))!;
         var things = job["fixtures"]!.AsArray();
         foreach (var (thing, copy) in things.ToList().SelectMany(t => Enumerable.Range(0, 3).Select(c => (t!, c))))

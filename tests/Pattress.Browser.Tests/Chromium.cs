@@ -16,6 +16,9 @@ public sealed class Chromium : IAsyncLifetime
 
     public IBrowser Browser { get; private set; } = null!;
 
+    /// <summary>Devices that have the app installed.</summary>
+    public Devices Devices { get; private set; } = null!;
+
     public async ValueTask InitializeAsync()
     {
         Assert.True(File.Exists(Program), $"{Program} is missing; ./test installs it");
@@ -23,6 +26,7 @@ public sealed class Chromium : IAsyncLifetime
         Assertions.SetDefaultExpectTimeout(30_000);
         _playwright = await Playwright.CreateAsync();
         Browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Program, Args = Flags });
+        Devices = new(Browser);
     }
 
     public async ValueTask DisposeAsync()

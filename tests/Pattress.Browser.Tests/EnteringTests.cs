@@ -23,7 +23,7 @@ public class EnteringTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task The_demo_house_is_entered_by_keys_alone()
     {
-        await using var visit = await Visit.To(chromium, app, "/", 1280);
+        await using var visit = await Visit.Back(chromium, app, "/", 1280);
         await new Entering(visit, new Keys(visit)).Whole(Demo);
         await SameAsTheSample(visit, Demo);
     }

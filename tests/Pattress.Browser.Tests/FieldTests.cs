@@ -27,7 +27,7 @@ public class FieldTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Every_field_says_what_to_measure_and_every_target_is_large_enough()
     {
-        await using var visit = await Visit.To(chromium, app, "/", 360);
+        await using var visit = await Visit.Back(chromium, app, "/", 360);
         var wrong = new List<string>();
         int fields = 0;
         foreach (var (name, path) in Views.All)
@@ -47,7 +47,7 @@ public class FieldTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task A_word_of_the_trade_is_explained_where_it_stands()
     {
-        await using var visit = await Visit.To(chromium, app, "/wall/breast", 360);
+        await using var visit = await Visit.Back(chromium, app, "/wall/breast", 360);
         var word = visit.Page.Locator("main button.term[popovertarget=term-dab]").First;
         var says = visit.Page.Locator("#term-dab");
         await Assertions.Expect(says).ToBeHiddenAsync();
@@ -64,7 +64,7 @@ public class FieldTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task The_help_page_shows_the_demo_house_at_each_step()
     {
-        await using var visit = await Visit.To(chromium, app, "/help", 360);
+        await using var visit = await Visit.Back(chromium, app, "/help", 360);
         await States.OpenAll(visit.Page);
         // Before and after the readings, what hangs, the section, four steps of setting the fixing, and its forces.
         await Assertions.Expect(visit.Page.Locator("main .drawing:not(.axes)")).ToHaveCountAsync(9, new() { Timeout = 60_000 });

@@ -96,8 +96,7 @@ public class KilledTests(Chromium chromium, PublishedApp app)
     private async Task<int> Device(int seed)
     {
         var random = new Random(seed);
-        await using var context = await chromium.Browser.NewContextAsync();
-        context.SetDefaultTimeout(120_000);
+        var context = await chromium.Devices.Take(app);
         var inside = await Inside(context);
         await inside.EvaluateAsync(Lay, Job);
         var now = await WhatIsKept(inside);
@@ -118,6 +117,7 @@ public class KilledTests(Chromium chromium, PublishedApp app)
             now = kept;
         }
 
+        await chromium.Devices.Return(context);
         return noted;
     }
 

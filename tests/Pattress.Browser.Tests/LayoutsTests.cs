@@ -13,7 +13,7 @@ public class LayoutsTests(Chromium chromium, PublishedApp app)
     [InlineData(1280)]
     public async Task A_layout_is_taken_with_one_touch_and_gives_the_verdict_that_it_promised(int width)
     {
-        await using var visit = await Visit.To(chromium, app, "/hang/" + Thing, width);
+        await using var visit = await Visit.Back(chromium, app, "/hang/" + Thing, width);
         var deeds = new Deeds(visit);
         var (verdict, before) = (await Verdict(visit), await Brackets(visit));
         await deeds.Touch("Look for better places");

@@ -8,7 +8,7 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
     [Fact(DisableParallelization = true)]
     public async Task Time_of_a_plan_in_the_published_build()
     {
-        await using var visit = await Visit.To(chromium, app, "/plan", 360);
+        await using var visit = await Visit.Back(chromium, app, "/plan", 360);
         var times = new List<double>();
         for (int i = 0; i < 9; i++) times.Add(await visit.AskNumber("PlanTime"));
         times.Sort();
@@ -20,7 +20,7 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
     [Fact(DisableParallelization = true)]
     public async Task Time_of_a_plan_after_one_change()
     {
-        await using var visit = await Visit.To(chromium, app, "/plan", 360);
+        await using var visit = await Visit.Back(chromium, app, "/plan", 360);
         foreach (string door in (string[])["TimeAfterMoving", "TimeAfterReading"])
         {
             var least = new List<double>();
@@ -35,7 +35,7 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
     [Fact(DisableParallelization = true)]
     public async Task Time_of_a_wall_with_sixty_readings()
     {
-        await using var visit = await Visit.To(chromium, app, "/plan", 360);
+        await using var visit = await Visit.Back(chromium, app, "/plan", 360);
         var times = new List<double>();
         for (int i = 0; i < 15; i++) times.Add(await visit.AskNumber("WallTime"));
         Console.WriteLine(FormattableString.Invariant($"wall with 60 readings in the browser: first {times[0]:0.0} ms, least {times.Min():0.0} ms, median {times.Order().ElementAt(7):0.0} ms"));
@@ -96,7 +96,7 @@ public class MeasuredTests(Chromium chromium, PublishedApp app)
     [Fact(DisableParallelization = true)]
     public async Task Frames_while_a_thing_is_dragged_on_a_slow_processor()
     {
-        await using var visit = await Visit.To(chromium, app, "/hang/breast-mirror", 360);
+        await using var visit = await Visit.Back(chromium, app, "/hang/breast-mirror", 360);
         var box = (await visit.Page.Locator("[data-handle] .grip").First.BoundingBoxAsync())!;
         var session = await visit.Context.NewCDPSessionAsync(visit.Page);
         await session.SendAsync("Emulation.setCPUThrottlingRate", new Dictionary<string, object> { ["rate"] = 4 });

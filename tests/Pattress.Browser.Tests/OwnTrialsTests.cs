@@ -67,7 +67,7 @@ public class OwnTrialsTests(Chromium chromium, PublishedApp app)
 
     private async Task<Visit> WithATest()
     {
-        var visit = await Visit.To(chromium, app, "/", 360);
+        var visit = await Visit.Back(chromium, app, "/", 360);
         await new Deeds(visit).Touch("New job");
         await visit.Saved();
         await visit.Turn("/trials");

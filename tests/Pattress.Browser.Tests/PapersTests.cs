@@ -38,7 +38,7 @@ public class PapersTests(Chromium chromium, PublishedApp app)
     {
         string folder = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
         await PublishedApp.Run("dotnet", PublishedApp.CommandLine, "papers", Path.Combine(PublishedApp.Root, "samples", "demo-house.job.json"), "--out", folder);
-        await using var visit = await Visit.To(chromium, app, "/papers", 1280);
+        await using var visit = await Visit.Back(chromium, app, "/papers", 1280);
         try
         {
             // Numbers may differ in the last digit, and with them the ids; the words on each page may not.

@@ -61,7 +61,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task A_pole_over_a_window_on_an_unknown_wall_takes_15_touches_at_most()
     {
-        await using var visit = await Visit.To(chromium, app, "/", 360);
+        await using var visit = await Visit.Back(chromium, app, "/", 360);
         var deeds = new Deeds(visit);
         await deeds.Touch("New job");
         await Assertions.Expect(visit.Page.Locator("h1")).ToHaveTextAsync("New wall");
@@ -81,7 +81,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task The_van_comes_along_into_a_new_job()
     {
-        await using var visit = await Visit.To(chromium, app, "/", 360);
+        await using var visit = await Visit.Back(chromium, app, "/", 360);
         var deeds = new Deeds(visit);
         await deeds.Touch("New job");
         await visit.Turn("/job");
@@ -98,7 +98,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task A_quick_answer_takes_three_touches()
     {
-        await using var visit = await Visit.To(chromium, app, "/", 360);
+        await using var visit = await Visit.Back(chromium, app, "/", 360);
         var deeds = new Deeds(visit);
         await deeds.Touch("Quick answer");
         await deeds.Touch("curtain pole");
@@ -110,7 +110,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task A_surprise_is_said_and_the_wide_hole_is_held_back()
     {
-        await using var visit = await Visit.To(chromium, app, "/drill", 360);
+        await using var visit = await Visit.Back(chromium, app, "/drill", 360);
         var deeds = new Deeds(visit);
         foreach (var tick in await visit.Page.Locator(".ticks input").AllAsync()) await tick.CheckAsync();
         await deeds.Touch("To the first hole");
@@ -129,7 +129,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task A_full_device_is_said_and_the_job_stays_on_the_desk()
     {
-        await using var visit = await Visit.To(chromium, app, "/job", 360);
+        await using var visit = await Visit.Back(chromium, app, "/job", 360);
         // What the browser throws when the quota is used up.
         await visit.Page.EvaluateAsync("() => { IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; }");
         await SetTitle(visit.Page, "Too much");
@@ -161,7 +161,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Two_tabs_follow_each_other()
     {
-        await using var visit = await Visit.To(chromium, app, "/", 360);
+        await using var visit = await Visit.Back(chromium, app, "/", 360);
         var first = visit.Page;
         await first.Locator("button", new() { HasTextString = "New job" }).ClickAsync();
         await visit.Saved();
@@ -178,7 +178,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Two_devices_meet_records_by_union_and_differences_side_by_side()
     {
-        await using var visit = await Visit.To(chromium, app, "/job", 360);
+        await using var visit = await Visit.Back(chromium, app, "/job", 360);
         string ours = WithId(Sample, "0198f000-0000-7000-8000-000000000001");
         await Import(visit.Page, ours);
         await Assertions.Expect(visit.Page.Locator(".job-title")).ToContainTextAsync("emo");
@@ -198,7 +198,7 @@ public class PhoneTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Broken_files_are_refused_in_plain_words_and_change_nothing()
     {
-        await using var visit = await Visit.To(chromium, app, "/job", 360);
+        await using var visit = await Visit.Back(chromium, app, "/job", 360);
         string before = await visit.Ask("JobOnDesk");
         string[] broken = ["", "{", "[]", "not a job at all", "{\"pattress_job\": 99}", Sample[..(Sample.Length / 2)], Sample.Replace("\"walls\"", "\"wals\"", StringComparison.Ordinal), new string('[', 5000)];
         foreach (string text in broken)

@@ -48,7 +48,7 @@ public class PhotoTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task A_photo_is_kept_small_and_without_the_place_where_it_was_taken()
     {
-        await using var visit = await Visit.To(chromium, app, "/wall/bay", 360);
+        await using var visit = await Visit.Back(chromium, app, "/wall/bay", 360);
         byte[] taken = WithPlace(await Picture(visit.Page));
         Assert.True(Holds(taken, "Exif") && Holds(taken, "53.4808"), "the photo that is put in must hold a place");
         await PutIn(visit.Page, taken);
@@ -66,7 +66,7 @@ public class PhotoTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Two_marked_points_lay_it_under_the_drawing()
     {
-        await using var visit = await Visit.To(chromium, app, "/wall/bay", 1280);
+        await using var visit = await Visit.Back(chromium, app, "/wall/bay", 1280);
         await PutIn(visit.Page, await Picture(visit.Page));
         await visit.Page.Locator(".marking").ClickAsync(new() { Position = await Part(visit.Page, 0.25, 0.75) });
         await Place(visit.Page, 1000, 500);

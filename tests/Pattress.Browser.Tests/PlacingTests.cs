@@ -13,7 +13,7 @@ public class PlacingTests(Chromium chromium, PublishedApp app)
     [InlineData(1280)]
     public async Task A_thing_follows_the_mouse_and_settles_where_it_is_let_go(int width)
     {
-        await using var visit = await Visit.To(chromium, app, "/hang/" + Thing, width);
+        await using var visit = await Visit.Back(chromium, app, "/hang/" + Thing, width);
         var (x, y) = await Place(visit);
         var (px, py) = await Middle(visit);
         await visit.Page.Mouse.MoveAsync(px, py);
@@ -36,7 +36,7 @@ public class PlacingTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task While_it_stands_still_under_the_finger_the_verdict_is_already_there()
     {
-        await using var visit = await Visit.To(chromium, app, "/hang/" + Thing, 360);
+        await using var visit = await Visit.Back(chromium, app, "/hang/" + Thing, 360);
         var (x, _) = await Place(visit);
         var (px, py) = await Middle(visit);
         double home = await HomeX(visit);
@@ -66,7 +66,7 @@ public class PlacingTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Arrow_keys_move_it_by_ten_and_with_shift_by_one()
     {
-        await using var visit = await Visit.To(chromium, app, "/hang/" + Thing, 1280);
+        await using var visit = await Visit.Back(chromium, app, "/hang/" + Thing, 1280);
         var (x, y) = await Place(visit);
         await visit.Page.Locator("[data-handle]").FocusAsync();
         foreach (string key in (string[])["ArrowRight", "ArrowRight", "Shift+ArrowLeft", "ArrowDown"]) await visit.Page.Keyboard.PressAsync(key);
@@ -76,7 +76,7 @@ public class PlacingTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Numbers_run_from_the_datum_that_was_chosen()
     {
-        await using var visit = await Visit.To(chromium, app, "/hang/" + Thing, 360);
+        await using var visit = await Visit.Back(chromium, app, "/hang/" + Thing, 360);
         await visit.Page.GetByLabel("Measure from").SelectOptionAsync(new SelectOptionValue { Label = "right corner" });
         await Fill(visit, "left of it", "600");
         // The chimney breast of the demo house is 1450 mm wide.
@@ -90,7 +90,7 @@ public class PlacingTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Brackets_are_placed_by_number_and_by_drag_and_given_back()
     {
-        await using var visit = await Visit.To(chromium, app, "/hang/" + Thing, 360);
+        await using var visit = await Visit.Back(chromium, app, "/hang/" + Thing, 360);
         Assert.Empty(await Brackets(visit));
         await Button(visit, "Place them by hand").ClickAsync();
         var placed = await Brackets(visit);
@@ -110,7 +110,7 @@ public class PlacingTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task A_window_is_moved_on_the_drawing_of_its_wall()
     {
-        await using var visit = await Visit.To(chromium, app, "/wall/bay/edit", 1280);
+        await using var visit = await Visit.Back(chromium, app, "/wall/bay/edit", 1280);
         await visit.Page.Locator("[data-handle=bay-window]").FocusAsync();
         await visit.Page.Keyboard.PressAsync("ArrowLeft");
         using var job = await Job(visit);

@@ -11,7 +11,7 @@ public class ViewTests(Chromium chromium, PublishedApp app)
     [InlineData(1280)]
     public async Task Every_view_stands_by_itself_in_each_theme(int width)
     {
-        await using var visit = await Visit.To(chromium, app, "/", width);
+        await using var visit = await Visit.Back(chromium, app, "/", width);
         var wrong = new List<string>();
         foreach (var (name, path) in Views.All)
         {
@@ -33,7 +33,7 @@ public class ViewTests(Chromium chromium, PublishedApp app)
     [InlineData(360, 200)]
     public async Task Every_view_fits_a_narrow_phone_and_letters_of_twice_the_size(int width, int percent)
     {
-        await using var visit = await Visit.To(chromium, app, "/", width);
+        await using var visit = await Visit.Back(chromium, app, "/", width);
         await visit.Page.EvaluateAsync("percent => document.documentElement.style.fontSize = percent + '%'", percent);
         await visit.Page.EvaluateAsync("dispatchEvent(new Event('resize'))");
         var wrong = new List<string>();
@@ -54,7 +54,7 @@ public class ViewTests(Chromium chromium, PublishedApp app)
     [InlineData("sun", 7, 3)]
     public async Task Colours_stand_out_by_measure(string theme, double text, double line)
     {
-        await using var visit = await Visit.To(chromium, app, "/", 360);
+        await using var visit = await Visit.Back(chromium, app, "/", 360);
         var colours = await visit.Page.EvaluateAsync<Dictionary<string, string>>(
             "theme => { document.documentElement.dataset.theme = theme; const s = getComputedStyle(document.documentElement); return Object.fromEntries(['board', 'sheet', 'pencil', 'lead', 'rule', 'do', 'do-ink', 'hatch'].map(n => [n, s.getPropertyValue('--' + n).trim()])); }", theme);
         foreach (string ground in (string[])["board", "sheet"])
@@ -88,7 +88,7 @@ public class ViewTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Folded_parts_are_as_readable()
     {
-        await using var visit = await Visit.To(chromium, app, "/plan/" + Demo.Load.Item, 360);
+        await using var visit = await Visit.Back(chromium, app, "/plan/" + Demo.Load.Item, 360);
         await visit.Page.EvaluateAsync("document.querySelectorAll('details').forEach(d => d.open = true)");
         Assert.Empty(await Axe.Violations(visit.Page));
     }
@@ -98,7 +98,7 @@ public class ViewTests(Chromium chromium, PublishedApp app)
     [InlineData(1280)]
     public async Task Every_state_is_as_readable_as_every_view(int width)
     {
-        await using var visit = await Visit.To(chromium, app, "/wall/bay", width);
+        await using var visit = await Visit.Back(chromium, app, "/wall/bay", width);
         var wrong = new List<string>();
         foreach (var state in States.All)
         {
@@ -119,7 +119,7 @@ public class ViewTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task Targets_are_44_px()
     {
-        await using var visit = await Visit.To(chromium, app, "/", 360);
+        await using var visit = await Visit.Back(chromium, app, "/", 360);
         var wrong = new List<string>();
         foreach (var (name, path) in Views.All)
         {

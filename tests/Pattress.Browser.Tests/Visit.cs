@@ -3,13 +3,14 @@ using Microsoft.Playwright;
 
 namespace Pattress.Browser.Tests;
 
-/// <summary>One visit to the app with nothing kept from before, and every request it made.</summary>
+/// <summary>One visit to the app with no job kept from before, and every request it made.</summary>
 public sealed class Visit : IAsyncDisposable
 {
     private readonly IBrowserContext _context;
+    private readonly Func<ValueTask> _leave;
     private readonly List<string> _requests = [], _errors = [];
 
-    private Visit(IBrowserContext context, IPage page, string url) => (_context, Page, Url) = (context, page, url);
+    private Visit(IBrowserContext context, IPage page, string url, Func<ValueTask> leave) => (_context, Page, Url, _leave) = (context, page, url, leave);
 
     public IPage Page { get; }
 
@@ -21,6 +22,7 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Errors on the console and unhandled ones.</summary>
     public IReadOnlyList<string> Errors => _errors;
 
+    /// <summary>To the app on a device that has never seen it.</summary>
     /// <param name="width">Of the window, px.</param>
     /// <param name="blockApi">Every request to /api/ is cut off.</param>
     /// <param name="touch">A phone: it is touched and has no mouse.</param>
@@ -30,7 +32,23 @@ public sealed class Visit : IAsyncDisposable
         var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 800 }, BypassCSP = bypassPolicy, ColorScheme = scheme, HasTouch = touch, IsMobile = touch, ReducedMotion = ReducedMotion.Reduce });
         context.SetDefaultTimeout(60_000);
         if (blockApi) await context.RouteAsync("**/api/**", r => r.AbortAsync());
-        var visit = new Visit(context, await context.NewPageAsync(), app.Url);
+        return await Begin(context, app, path, context.DisposeAsync);
+    }
+
+    /// <summary>Back to the app on a device that has it installed, with no job kept: a start costs a third of a first one.</summary>
+    /// <param name="width">Of the window, px.</param>
+    /// <param name="blockApi">Every request to /api/ is cut off.</param>
+    public static async Task<Visit> Back(Chromium chromium, PublishedApp app, string path, int width, bool blockApi = false)
+    {
+        var context = await chromium.Devices.Take(app);
+        if (blockApi) await context.RouteAsync("**/api/**", r => r.AbortAsync());
+        return await Begin(context, app, path, () => chromium.Devices.Return(context), width);
+    }
+
+    private static async Task<Visit> Begin(IBrowserContext context, PublishedApp app, string path, Func<ValueTask> leave, int? width = null)
+    {
+        var visit = new Visit(context, await context.NewPageAsync(), app.Url, leave);
+        if (width is { } wide) await visit.Page.SetViewportSizeAsync(wide, 800);
         visit.Listen();
         await visit.Go(path);
         return visit;
@@ -96,7 +114,7 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>The context, for further pages of the same browser.</summary>
     public IBrowserContext Context => _context;
 
-    public ValueTask DisposeAsync() => _context.DisposeAsync();
+    public ValueTask DisposeAsync() => _leave();
 
     private static string Door(string door, string argument = "") =>
         $"async () => (await globalThis.getDotnetRuntime(0).getAssemblyExports('Pattress.Web.dll')).Pattress.Web.Browser.Doors.{door}({argument})";

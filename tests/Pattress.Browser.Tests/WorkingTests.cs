@@ -11,7 +11,7 @@ public class WorkingTests(Chromium chromium, PublishedApp app)
     [InlineData(1280)]
     public async Task Another_load_turns_the_verdict_and_undo_turns_it_back(int width)
     {
-        await using var visit = await Visit.To(chromium, app, "/plan/" + Demo.Load.Item, width);
+        await using var visit = await Visit.Back(chromium, app, "/plan/" + Demo.Load.Item, width);
         string before = await Verdict(visit);
         await visit.Page.Locator(".try select").First.SelectOptionAsync(Demo.Load.Field);
         var number = visit.Page.Locator(".try .slider input[type=text]");
@@ -28,7 +28,7 @@ public class WorkingTests(Chromium chromium, PublishedApp app)
     [InlineData(1280)]
     public async Task A_reading_put_in_by_touching_the_drawing_changes_what_the_wall_is(int width)
     {
-        await using var visit = await Visit.To(chromium, app, "/wall/bay", width);
+        await using var visit = await Visit.Back(chromium, app, "/wall/bay", width);
         string before = await Wall(visit, "bay");
         await visit.Page.Locator("#wall-bay svg").ClickAsync(new() { Position = new() { X = 150, Y = 60 } });
         await visit.Page.Locator("dialog button", new() { HasTextString = "thin probe hole" }).ClickAsync();
@@ -44,7 +44,7 @@ public class WorkingTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task What_shows_as_saved_is_there_after_the_page_was_killed()
     {
-        await using var visit = await Visit.To(chromium, app, "/job", 360);
+        await using var visit = await Visit.Back(chromium, app, "/job", 360);
         for (int i = 1; i <= 3; i++)
         {
             var title = visit.Page.Locator("main input[type=text]").First;
@@ -60,7 +60,7 @@ public class WorkingTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task A_wrong_number_is_refused_with_what_is_allowed()
     {
-        await using var visit = await Visit.To(chromium, app, "/wall/bay/edit", 360);
+        await using var visit = await Visit.Back(chromium, app, "/wall/bay/edit", 360);
         string before = await visit.Ask("JobOnDesk");
         var width = visit.Page.Locator("label.field:has(> span:text-is('Wide')) input").First;
         await width.FillAsync("-5");
@@ -72,7 +72,7 @@ public class WorkingTests(Chromium chromium, PublishedApp app)
     [Fact]
     public async Task A_change_that_the_document_would_refuse_is_refused_here_too()
     {
-        await using var visit = await Visit.To(chromium, app, "/wall/bay/edit", 360);
+        await using var visit = await Visit.Back(chromium, app, "/wall/bay/edit", 360);
         string before = await visit.Ask("JobOnDesk");
         var width = visit.Page.Locator("label.field:has(> span:text-is('Wide')) input").First;
         // Narrower than where its window is.
