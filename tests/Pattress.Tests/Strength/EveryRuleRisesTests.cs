@@ -8,6 +8,8 @@ public class EveryRuleRisesTests
     private static readonly HashSet<string> Sizes =
         ["d", "D", "d_w", "d_h", "d_nom", "t", "t_1", "t_2", "t_sup", "t_c", "l_ef", "l_w", "l_m", "l_s", "p", "h_ef", "c", "c_1", "A_s", "rho_k", "G", "f_u", "f_ub", "f_uk", "F_u1", "F_u2", "f_h", "f_h_1", "M_y", "F_em", "F_es", "F_yb", "f_ck", "f_b", "f_m", "K", "R_k", "P_n", "F_Rk", "W"];
 
+    private const string QuarterInch = "Table 12.3.1B: R_d steps up at 1/4 in and with the angle", LessOfIt = "8.3.2(7): the same penetration is fewer diameters of a thicker nail";
+
     private const string OneMode = "a yield mode alone may fall where it does not govern; the least of all modes does not";
 
     /// <summary>Where it must fall, or may, and why.</summary>
@@ -40,6 +42,14 @@ public class EveryRuleRisesTests
         ["nds.12_3.mode_ii l_s"] = OneMode,
         ["nds.12_3.mode_iii_m l_m"] = OneMode,
         ["nds.12_3.mode_iii_s l_s"] = OneMode,
+        ["nds.12_3.lateral D"] = QuarterInch,
+        ["nds.12_3.mode_i_m D"] = QuarterInch,
+        ["nds.12_3.mode_i_s D"] = QuarterInch,
+        ["nds.12_3.mode_ii D"] = QuarterInch,
+        ["nds.12_3.dowel_bearing_large D"] = "Table 12.3.3: across the grain a thicker dowel has a lower stress under it",
+        ["en1995_1_1.8_5_1.embedment d"] = "(8.32), (8.33): the same",
+        ["en1995_1_1.8_3_2.nail_withdrawal d"] = LessOfIt,
+        ["en1995_1_1.8_3_2.threaded_nail_withdrawal d"] = LessOfIt,
         ["nds.i_1.bending_yield D"] = "Table I1: thicker wire is softer",
     };
 

@@ -20,11 +20,11 @@ public class HandArithmeticTests
         { "en1995_1_1.3_2.k_def", [0, 2], 0.8 },
         { "en1995_1_1.3_1.k_mod_panels", [3, 1], 0.45 },
         // Table 8.2, 420 to 500 kg/m³: a_1 along the grain 15 d, a_2 7 d, a_3,t 20 d, a_4,t across from 5 mm 12 d
-        { "en1995_1_1.8_3_1.spacing", [0, 0, 4, 0, 450], 60 },
-        { "en1995_1_1.8_3_1.spacing", [1, 0, 4, 0, 450], 28 },
-        { "en1995_1_1.8_3_1.spacing", [2, 0, 4, 0, 450], 80 },
-        { "en1995_1_1.8_3_1.spacing", [4, 0, 5, 90, 450], 60 },
-        { "en1995_1_1.8_3_1.spacing", [0, 0, 4, 0, 420], 40 },
+        { "en1995_1_1.8_3_1.spacing", [0, 0, 4, 0, 450, 0], 60 },
+        { "en1995_1_1.8_3_1.spacing", [1, 0, 4, 0, 450, 0], 28 },
+        { "en1995_1_1.8_3_1.spacing", [2, 0, 4, 0, 450, 0], 80 },
+        { "en1995_1_1.8_3_1.spacing", [4, 0, 5, 90, 450, 0], 60 },
+        { "en1995_1_1.8_3_1.spacing", [0, 0, 4, 0, 420, 0], 40 },
         { "en1993_1_3.table_8_2.distance", [2, 4.8], 7.2 },
         { "en1993_1_3.table_8_2.net_section", [20, 300], 6000 },
         // 100/min(400, 500) + 50/min(250, 900) = 0.45
@@ -43,17 +43,17 @@ public class HandArithmeticTests
         { "aisi_s100.j4_1.distance", [0, 4.8], 14.4 },
         { "aisi_s100.j4_1.distance", [1, 4.8], 7.2 },
         // 300/900 x 2.55/1.15 + 50/500 x 2.55/1.15 = 0.960870; 0.71: (1/3 + 0.071) x 2.35/1.1 = 0.863803
-        { "aisi_s100.j4_5_2.combined", [300, 900, 50, 500], 0.9608696 },
-        { "aisi_s100.j4_5_1.combined", [300, 900, 50, 500], 0.8638030 },
+        { "aisi_s100.j4_5_2.combined", [300, 900, 50, 500, 0], 0.9608696 },
+        { "aisi_s100.j4_5_1.combined", [300, 900, 50, 500, 0], 0.8638030 },
         // 107 lbf x 4.448222 x 14/(4 x 12)
         { "astm_c1396.bending_strength", [1, 0], 138.8215829 },
         // 100,000 psi up to 0.142 in (3.6068 mm), 80,000 psi at 5 mm
         { "nds.i_1.bending_yield", [3.6], 689.4757293 },
         { "nds.i_1.bending_yield", [5], 551.5805835 },
         // 90 x 0.9 x 0.7
-        { "nds.11_3.lateral", [90, 0, 1, 1], 56.7 },
+        { "nds.11_3.lateral", [90, 0, 1, 1, 0, 0], 56.7 },
         // W = 500, Z = 300, 45 degrees: 150000/(250 + 150) = 375
-        { "nds.12_4.combined", [500, 300, 45], 375 },
+        { "nds.12_4.combined", [500, 300, 45, 0], 375 },
     };
 
     [Theory]
@@ -65,6 +65,6 @@ public class HandArithmeticTests
     [InlineData("en1995_1_1.3_1.k_mod_panels", new double[] { 13, 0 }, "no_entry")]
     [InlineData("en1996_1_1.table_3_3.k", new double[] { 12, 1 }, "no_entry")]
     [InlineData("en1996_1_1.table_3_3.k", new double[] { 4, 2 }, "no_entry")]
-    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 0, 4, 0, 501 }, "above_limit")]
+    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 0, 4, 0, 501, 0 }, "above_limit")]
     public void What_the_table_leaves_empty_is_not_covered(string id, double[] x, string code) => Assert.Equal(code, RuleBook.Find(id)!.Evaluate(x).Why!.Code);
 }

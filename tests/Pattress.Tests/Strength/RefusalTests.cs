@@ -8,11 +8,18 @@ public class RefusalTests
 {
     /// <summary>Limits of the clauses, with what is said: the value given and the limit by hand.</summary>
     [Theory]
-    [InlineData("en1995_1_1.8_3_1.effective_number", new double[] { 3, 27, 4 }, "too_close", 27, 28)]
+    [InlineData("en1995_1_1.8_3_1.effective_number", new double[] { 3, 27, 4, 0 }, "too_close", 27, 28)]
     [InlineData("en1995_1_1.8_7_2.withdrawal", new double[] { 6, 35, 350, 90, 1, 0.7 }, "too_short", 35, 36)]
     [InlineData("pren1995_1_1.11_2_2_3.withdrawal", new double[] { 5, 19, 350 }, "too_short", 19, 20)]
     [InlineData("en1996_1_1.3_6_1_2.f_k", new double[] { 0.5, 5, 11 }, "above_limit", 11, 10)]
-    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 0, 4, 0, 501 }, "above_limit", 501, 500)]
+    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 0, 4, 0, 501, 0 }, "above_limit", 501, 500)]
+    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 0, 6.5, 0, 350, 0 }, "above_limit", 6.5, 6)]
+    [InlineData("en1995_1_1.8_3_1.effective_number", new double[] { 3, 15, 4, 1 }, "too_close", 15, 16)]
+    [InlineData("en1995_1_1.8_3_2.nail_withdrawal", new double[] { 3, 23, 20, 7, 350, 0 }, "too_short", 23, 24)]
+    [InlineData("en1995_1_1.8_3_2.threaded_nail_withdrawal", new double[] { 6, 18, 4, 23, 8 }, "too_short", 23, 24)]
+    [InlineData("en1995_1_1.8_5_1.effective_number", new double[] { 3, 49, 10 }, "too_close", 49, 50)]
+    [InlineData("en1993_1_3.table_8_1.bearing", new double[] { 1.2, 1.1, 4, 20, 300 }, "thinner_behind", 1.1, 1.2)]
+    [InlineData("en1993_1_3.table_8_1.bearing", new double[] { 1, 1, 4, 5, 300 }, "too_close", 5, 6)]
     [InlineData("vicroads_680.load_drop", new double[] { 500, 510 }, "above_limit", 510, 500)]
     [InlineData("en1993_1_3.table_8_2.bearing", new double[] { 1.2, 1.1, 5, 300 }, "thinner_behind", 1.1, 1.2)]
     [InlineData("plates.strip.moment_x", new double[] { 100, 600, 20, 19, 0.2, 0 }, "patch_over_support", 19, 20)]
@@ -27,12 +34,19 @@ public class RefusalTests
     }
 
     [Theory]
-    [InlineData("en1995_1_1.8_3_1.effective_number", new double[] { 3, 28, 4 })]
+    [InlineData("en1995_1_1.8_3_1.effective_number", new double[] { 3, 28, 4, 0 })]
     [InlineData("en1995_1_1.8_7_2.withdrawal", new double[] { 6, 36, 350, 90, 1, 0.7 })]
     [InlineData("pren1995_1_1.11_2_2_3.withdrawal", new double[] { 5, 20, 350 })]
     [InlineData("en1996_1_1.3_6_1_2.f_k", new double[] { 0.5, 5, 10 })]
-    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 0, 4, 0, 500 })]
-    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 1, 4, 0, 501 })]
+    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 0, 4, 0, 500, 0 })]
+    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 1, 4, 0, 501, 0 })]
+    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 0, 6, 0, 350, 0 })]
+    [InlineData("en1995_1_1.8_3_1.spacing", new double[] { 0, 1, 6.5, 0, 350, 0 })]
+    [InlineData("en1995_1_1.8_3_1.effective_number", new double[] { 3, 16, 4, 1 })]
+    [InlineData("en1995_1_1.8_3_2.nail_withdrawal", new double[] { 3, 24.1, 20, 7, 350, 0 })]
+    [InlineData("en1995_1_1.8_3_2.threaded_nail_withdrawal", new double[] { 6, 18, 4, 24.1, 8 })]
+    [InlineData("en1995_1_1.8_5_1.effective_number", new double[] { 3, 50, 10 })]
+    [InlineData("en1993_1_3.table_8_1.bearing", new double[] { 1, 1, 4, 6, 300 })]
     [InlineData("vicroads_680.load_drop", new double[] { 500, 500 })]
     [InlineData("en1993_1_3.table_8_2.bearing", new double[] { 1.2, 1.2, 5, 300 })]
     [InlineData("plates.strip.moment_x", new double[] { 100, 600, 20, 20, 0.2, 0 })]
@@ -65,7 +79,7 @@ public class RefusalTests
     [InlineData(4, 1, 5, 450, 3 + 4 * 0.8660254037844386)]
     [InlineData(5, 1, 4, 450, 3)]
     public void Spacings(int which, int drilled, double d, double rho, double factor) =>
-        Assert.Equal(factor * d, RuleBook.Find("en1995_1_1.8_3_1.spacing")!.Evaluate([which, drilled, d, 60, rho]).Value, 1e-9);
+        Assert.Equal(factor * d, RuleBook.Find("en1995_1_1.8_3_1.spacing")!.Evaluate([which, drilled, d, 60, rho, 0]).Value, 1e-9);
 
     /// <summary>Rules of which no printed case has all its inputs apart, by hand.</summary>
     [Theory]

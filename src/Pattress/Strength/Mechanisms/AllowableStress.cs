@@ -32,8 +32,8 @@ public static class AllowableStress
     }
 
     internal static RuleResult Withdrawal(double W, double p, Duration duration, int serviceClass, Trace? trace) =>
-        Section12_2.AdjustedWithdrawal.Evaluate([W, p, DurationRow(duration), serviceClass == 3 ? 1 : 0, 1], trace);
+        Section12_2.AdjustedWithdrawal.Evaluate([W, p, DurationRow(duration), serviceClass == 3 ? 1 : 0, 1, 0, 0, 0], trace);
 
     internal static RuleResult Lateral(double Z, Duration duration, int serviceClass, Trace? trace) =>
-        Section12_4.Adjusted.Evaluate([Z, DurationRow(duration), serviceClass == 3 ? 1 : 0, 1], trace);
+        Section12_4.Adjusted.Evaluate([Z, DurationRow(duration), serviceClass == 3 ? 1 : 0, 1, 0, 0], trace);
 }

@@ -53,7 +53,7 @@ internal static class UnitedStatesScrew
         double G = trace.Step("G", Min(Max(rho_k / 0.84 / 1000, 0.31), 0.73), "", ByDensity, [In.Of(rho_k)]);
         double F_em = Section12_3.F_e(G, trace), F_yb = AppendixI.F_yb(s.D, trace);
         var rule = s.Gap > 0 ? GeneralDowel.Lateral : Section12_3_Rules.Lateral;
-        var Z = s.Gap > 0 ? rule.Evaluate([s.Root, p, plate, F_em, PlateBearing, F_yb, s.Gap], trace) : rule.Evaluate([s.Root, p, plate, F_em, PlateBearing, F_yb], trace);
+        var Z = s.Gap > 0 ? rule.Evaluate([s.Root, p, plate, F_em, PlateBearing, F_yb, s.Gap], trace) : rule.Evaluate([s.Root, p, plate, F_em, PlateBearing, F_yb, 0, 0], trace);
         if (Z.Why is { } why) return MechanismResult.None("lateral", why);
         double V = Factors.Value("variation_timber", "V", "", trace);
         IReadOnlyList<Reason> marks = s.Gap > 0 ? [new Reason("board_as_gap", Said.Length(s.Gap)), .. WoodScrew.Marks(s)] : WoodScrew.Marks(s);

@@ -57,13 +57,15 @@ public static class SectionJ4
     public static readonly Rule DesignThickness = new("aisi_s100.a3.design_thickness", Document, Edition, Head + "A3.4", "Design thickness from the least base thickness", "mm",
         (x, t) => Thickness(x[0], t), Input.Length("t_min", 0.2, 5));
 
-    /// <summary>J4.5.2: utilisation under shear V and pull-out T (allowable stress design, Omega = 2.55); at most 1. From memory.</summary>
-    internal static double u_pull_out(double V, double P_ns, double T, double P_not, Trace? trace) =>
-        trace.Step("u", (V / P_ns + T / P_not) * 2.55 / 1.15, "", Head + "(J4.5.2-1)", [In.Of(V), In.Of(P_ns), In.Of(T), In.Of(P_not)]);
+    /// <summary>J4.5.2: utilisation under shear V and pull-out T (allowable stress design, Omega = 2.55; by load and resistance factors phi = 0.60); at most 1. From memory.</summary>
+    internal static double u_pull_out(double V, double P_ns, double T, double P_not, double format, Trace? trace) => format == 1
+        ? trace.Step("u", (V / P_ns + T / P_not) / (0.60 * 1.15), "", Head + "(J4.5.2-2)", [In.Of(V), In.Of(P_ns), In.Of(T), In.Of(P_not)])
+        : trace.Step("u", (V / P_ns + T / P_not) * 2.55 / 1.15, "", Head + "(J4.5.2-1)", [In.Of(V), In.Of(P_ns), In.Of(T), In.Of(P_not)]);
 
-    /// <summary>J4.5.1: utilisation under shear V and pull-over T (allowable stress design, Omega = 2.35); at most 1. From memory.</summary>
-    internal static double u_pull_over(double V, double P_ns, double T, double P_nov, Trace? trace) =>
-        trace.Step("u", (V / P_ns + 0.71 * T / P_nov) * 2.35 / 1.10, "", Head + "(J4.5.1-1)", [In.Of(V), In.Of(P_ns), In.Of(T), In.Of(P_nov)]);
+    /// <summary>J4.5.1: utilisation under shear V and pull-over T (allowable stress design, Omega = 2.35; by load and resistance factors phi = 0.65); at most 1. From memory.</summary>
+    internal static double u_pull_over(double V, double P_ns, double T, double P_nov, double format, Trace? trace) => format == 1
+        ? trace.Step("u", (V / P_ns + 0.71 * T / P_nov) / (0.65 * 1.10), "", Head + "(J4.5.1-2)", [In.Of(V), In.Of(P_ns), In.Of(T), In.Of(P_nov)])
+        : trace.Step("u", (V / P_ns + 0.71 * T / P_nov) * 2.35 / 1.10, "", Head + "(J4.5.1-1)", [In.Of(V), In.Of(P_ns), In.Of(T), In.Of(P_nov)]);
 
     /// <summary>J4.1 and J4.2: least spacing 3 d, least distance to an edge or end 1.5 d, mm. From memory.</summary>
     internal static double Least(double which, double d, Trace? trace)
@@ -72,14 +74,16 @@ public static class SectionJ4
         return trace.Step("a", factor * d, "mm", Head + "J4", [In.Of(factor), In.Of(d)]);
     }
 
+    private static readonly Parameter Format = Parameter.Choice("format", "asd", "lrfd") with { Default = 0 };
+
     public static readonly Rule Distance = new("aisi_s100.j4_1.distance", Document, Edition, Head + "J4.1, J4.2", "Least spacing, and distance to an edge", "mm",
         (x, t) => Least(x[0], x[1], t), Parameter.Choice("which", "spacing", "edge"), D);
 
     public static readonly Rule ShearAndPullOut = new("aisi_s100.j4_5_2.combined", Document, Edition, Head + "J4.5.2", "Shear and pull-out at once, utilisation", "",
-        (x, t) => u_pull_out(x[0], x[1], x[2], x[3], t), Input.Force("V"), Input.Force("P_ns", 1e-3), Input.Force("T"), Input.Force("P_not", 1e-3));
+        (x, t) => u_pull_out(x[0], x[1], x[2], x[3], x[4], t), Input.Force("V"), Input.Force("P_ns", 1e-3), Input.Force("T"), Input.Force("P_not", 1e-3), Format);
 
     public static readonly Rule ShearAndPullOver = new("aisi_s100.j4_5_1.combined", Document, Edition, Head + "J4.5.1", "Shear and pull-over at once, utilisation", "",
-        (x, t) => u_pull_over(x[0], x[1], x[2], x[3], t), Input.Force("V"), Input.Force("P_ns", 1e-3), Input.Force("T"), Input.Force("P_nov", 1e-3));
+        (x, t) => u_pull_over(x[0], x[1], x[2], x[3], x[4], t), Input.Force("V"), Input.Force("P_ns", 1e-3), Input.Force("T"), Input.Force("P_nov", 1e-3), Format);
 
     /// <summary>A3.4: the least delivered base thickness is 95 % of the design thickness.</summary>
     internal static double Thickness(double t_min, Trace? trace) => trace.Step("t", t_min / 0.95, "mm", Head + "A3.4", [In.Of(t_min)]);

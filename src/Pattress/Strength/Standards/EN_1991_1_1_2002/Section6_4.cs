@@ -22,7 +22,7 @@ public static class Section6_4
         "Horizontal line load on a partition or parapet (recommended value)", "N/mm", (x, t) => q_k(x[0], t), Parameter.Choice("category", [.. Lines.Words]));
 
     public static readonly Rule StoredWeight = new("en1991_1_1.a.weight", Document, Edition, Head + "Annex A",
-        "Weight of stored books, glass and timber by volume", "N", (x, t) => Weight(x[0], x[1], x[2], x[3], t),
+        "Weight of stored books, glass, timber, boards, metal and water by volume", "N", (x, t) => Weight(x[0], x[1], x[2], x[3], t),
         Parameter.Choice("of", [.. Weights.Words]), Input.Length("length"), Input.Length("depth"), Input.Length("height"));
 
     public static IReadOnlyList<Rule> Rules => [LineLoad, StoredWeight];

@@ -47,14 +47,15 @@ public static class Section7_2_Concrete
         return trace.Step("V_Rk_cp", k_8 * N_Rk_c, "N", Head + "(7.39)", [In.Of(k_8), In.Of(N_Rk_c)]);
     }
 
-    /// <summary>(7.41): edge break-out of one fixing under shear towards an edge at c_1. From memory: no document seen.</summary>
+    /// <summary>(7.41): edge break-out of one fixing under shear towards an edge at c_1; of its length l_f no more than 12 d_nom counts. From memory: no document seen.</summary>
     internal static double V0_Rk_c(double f_ck, double d_nom, double l_f, double c_1, double cracked, Trace? trace)
     {
         double k_9 = trace.Step("k_9", cracked > 0 ? 1.7 : 2.4, "", Head + "7.2.2.5", [In.Of(cracked)]);
-        double alpha = trace.Step("alpha", 0.1 * Sqrt(l_f / c_1), "", Head + "(7.42)", [In.Of(l_f), In.Of(c_1)]);
+        double l = trace.Step("l", Min(l_f, 12 * d_nom), "mm", Head + "7.2.2.5(6)", [In.Of(l_f), In.Of(d_nom)]);
+        double alpha = trace.Step("alpha", 0.1 * Sqrt(l / c_1), "", Head + "(7.42)", [In.Of(l), In.Of(c_1)]);
         double beta = trace.Step("beta", 0.1 * Pow(d_nom / c_1, 0.2), "", Head + "(7.43)", [In.Of(d_nom), In.Of(c_1)]);
-        return trace.Step("V0_Rk_c", k_9 * Pow(d_nom, alpha) * Pow(l_f, beta) * Sqrt(f_ck) * Pow(c_1, 1.5), "N", Head + "(7.41)",
-            [In.Of(k_9), In.Of(d_nom), In.Of(alpha), In.Of(l_f), In.Of(beta), In.Of(f_ck), In.Of(c_1)]);
+        return trace.Step("V0_Rk_c", k_9 * Pow(d_nom, alpha) * Pow(l, beta) * Sqrt(f_ck) * Pow(c_1, 1.5), "N", Head + "(7.41)",
+            [In.Of(k_9), In.Of(d_nom), In.Of(alpha), In.Of(l), In.Of(beta), In.Of(f_ck), In.Of(c_1)]);
     }
 
     /// <summary>(7.54): steel, from the shares of tension and shear; at most 1.</summary>
@@ -65,9 +66,9 @@ public static class Section7_2_Concrete
     internal static double ConcreteTogether(double beta_N, double beta_V, Trace? trace) =>
         trace.Step("utilisation", Pow(beta_N, 1.5) + Pow(beta_V, 1.5), "", Head + "(7.55)", [In.Of(beta_N), In.Of(beta_V)]);
 
-    /// <summary>(7.56): the linear alternative, N/N_Rd + V/V_Rd ≤ 1.2, as a share of its limit.</summary>
+    /// <summary>(7.56): the linear alternative, N/N_Rd + V/V_Rd ≤ 1.2 with each of them at most 1, as a share of its limit.</summary>
     internal static double LinearTogether(double beta_N, double beta_V, Trace? trace) =>
-        trace.Step("utilisation", (beta_N + beta_V) / 1.2, "", Head + "(7.56)", [In.Of(beta_N), In.Of(beta_V)]);
+        trace.Step("utilisation", Max((beta_N + beta_V) / 1.2, Max(beta_N, beta_V)), "", Head + "(7.56)", [In.Of(beta_N), In.Of(beta_V)]);
 
     public static IReadOnlyList<Rule> Rules => Section7_2_ConcreteRules.All;
 }

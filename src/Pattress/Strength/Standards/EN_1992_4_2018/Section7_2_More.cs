@@ -27,6 +27,19 @@ public static class Section7_2_More
         return trace.Step("V_Rk_c", V0_Rk_c * A_ratio * psi_s_V * psi_h_V, "N", Head + "(7.40)", [In.Of(V0_Rk_c), In.Of(A_ratio), In.Of(psi_s_V), In.Of(psi_h_V)]);
     }
 
+    /// <summary>(7.47): resultant shear off the middle of the group by e_V, at c_1 from the edge.</summary>
+    internal static double psi_ec_V(double e_V, double c_1, Trace? trace) => trace.Step("psi_ec_V", 1 / (1 + 2 * e_V / (3 * c_1)), "", Head + "(7.47)", [In.Of(e_V), In.Of(c_1)]);
+
+    /// <summary>(7.48): shear at alpha_V to the line square to the edge.</summary>
+    internal static double psi_alpha_V(double alpha_V, Trace? trace) => trace.Step(
+        "psi_alpha_V", Max(Sqrt(1 / (Pow(Cos(alpha_V * PI / 180), 2) + Pow(0.5 * Sin(alpha_V * PI / 180), 2))), 1), "", Head + "(7.48)", [In.Of(alpha_V)]);
+
+    public static readonly Rule ShearEccentric = new("en1992_4.7_2_2_5.psi_ec", Document, Edition, Head + "7.2.2.5 (7.47)", "Shear off the middle of a group", "",
+        (x, t) => psi_ec_V(x[0], x[1], t), Input.Length("e_V", 0, 5000), Input.Length("c_1", 15, 2000));
+
+    public static readonly Rule ShearDirection = new("en1992_4.7_2_2_5.psi_alpha", Document, Edition, Head + "7.2.2.5 (7.48)", "Shear at an angle to the edge", "",
+        (x, t) => psi_alpha_V(x[0], t), Input.Angle("alpha_V", 0, 90));
+
     public static readonly Rule Shell = new("en1992_4.7_2_1_4.psi_re", Document, Edition, Head + "7.2.1.4(5) (7.5)", "Shell spalling", "",
         (x, t) => psi_re_N(x[0], t), Input.Length("h_ef", 40, 500));
 
@@ -36,5 +49,5 @@ public static class Section7_2_More
     public static readonly Rule Edge = new("en1992_4.7_2_2_5.edge", Document, Edition, Head + "7.2.2.5 (7.40)", "Edge break-out near a corner or in a thin member", "N",
         (x, t) => V_Rk_c(x[0], x[1], x[2], x[3], t), Input.Force("V0_Rk_c"), Input.Length("c_1", 15, 2000), Input.Length("c_2", 15, 10000, 10000), Input.Length("h", 20, 10000, 10000));
 
-    public static IReadOnlyList<Rule> Rules => [Shell, Eccentric, Edge];
+    public static IReadOnlyList<Rule> Rules => [Shell, Eccentric, Edge, ShearEccentric, ShearDirection];
 }

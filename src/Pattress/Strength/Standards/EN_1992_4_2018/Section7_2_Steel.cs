@@ -12,8 +12,9 @@ public static class Section7_2_Steel
 {
     private const string Head = "EN 1992-4:2018 ";
 
-    internal static double N_Rk_s(double A_s, double f_uk, Trace? trace) => trace.Step("N_Rk_s", A_s * f_uk, "N", Head + "(7.4)", [In.Of(A_s), In.Of(f_uk)]);
+    internal static double N_Rk_s(double A_s, double f_uk, Trace? trace) => trace.Step("N_Rk_s", A_s * f_uk, "N", Head + "7.2.1.3", [In.Of(A_s), In.Of(f_uk)]);
 
+    /// <summary>(7.34): k_6 is 0.6 up to 500 N/mm², 0.5 above; the clause ends at 1000 N/mm².</summary>
     internal static double V0_Rk_s(double A_s, double f_uk, Trace? trace)
     {
         double k_6 = trace.Step("k_6", f_uk <= 500 ? 0.6 : 0.5, "", Head + "7.2.2.3.1", [In.Of(f_uk)]);
@@ -60,9 +61,9 @@ public static class Section7_2_Steel
     private static Rule Of(string id, string clause, string title, string unit, RuleFunction function, params Parameter[] inputs) =>
         new("en1992_4." + id, "EN 1992-4", "2018", Head + clause, title, unit, function, inputs);
 
-    public static readonly Rule Tension = Of("7_2_1_3.steel_tension", "7.2.1.3 (7.4)", "Steel in tension", "N", (x, t) => N_Rk_s(x[0], x[1], t), Area, Ultimate);
+    public static readonly Rule Tension = Of("7_2_1_3.steel_tension", "7.2.1.3", "Steel in tension", "N", (x, t) => N_Rk_s(x[0], x[1], t), Area, Ultimate);
 
-    public static readonly Rule Shear = Of("7_2_2_3.steel_shear", "7.2.2.3.1 (7.34)", "Steel in shear without lever arm", "N", (x, t) => V0_Rk_s(x[0], x[1], t), Area, Ultimate);
+    public static readonly Rule Shear = Of("7_2_2_3.steel_shear", "7.2.2.3.1 (7.34)", "Steel in shear without lever arm", "N", (x, t) => V0_Rk_s(x[0], x[1], t), Area, Input.Stress("f_uk", 200, 1000));
 
     public static readonly Rule Modulus = Of("7_2_2_3.section_modulus", "7.2.2.3.2", "Elastic section modulus", "mm³", (x, t) => W_el(x[0], t), Area);
 

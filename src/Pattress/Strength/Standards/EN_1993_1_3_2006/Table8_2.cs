@@ -5,7 +5,7 @@ namespace Pattress.Strength.Standards.EN_1993_1_3_2006;
 
 /// <summary>
 /// EN 1993-1-3:2006, Table 8.2: self-tapping screws, characteristic values (divide by gamma_M2 = 1.25), N and mm.
-/// Valid for 3.0 ≤ d ≤ 8.0 mm; in tension 0.5 ≤ t ≤ 1.5 mm and t_sup ≥ 0.9 mm: a stud of 0.5 to 0.6 mm is not covered in tension.
+/// Valid for 3.0 ≤ d ≤ 8.0 mm and f_u ≤ 550 N/mm² (from memory); in tension 0.5 ≤ t ≤ 1.5 mm and t_sup ≥ 0.9 mm: a stud of 0.5 to 0.6 mm is not covered in tension.
 /// t is the thinner (head side) sheet, t_1 the thicker, s the thread's pitch, d_w the washer or head.
 /// </summary>
 public static class Table8_2
@@ -43,17 +43,19 @@ public static class Table8_2
     internal static double F_Rd(double F_Rk, double gamma_M2, Trace? trace) =>
         trace.Step("F_Rd", F_Rk / gamma_M2, "N", Clause, [In.Of(F_Rk), In.Of(gamma_M2)]);
 
+    private static readonly Parameter Strength = Input.Stress("f_u", 200, 550);
+
     public static readonly Rule Bearing = new("en1993_1_3.table_8_2.bearing", Document, Edition, Clause, "Bearing of self-tapping screws", "N",
         (x, t) => x[1] < x[0] ? new NotCovered(Clause, "thinner_behind", Said.Length(x[1]), Said.Length(x[0])) : F_b_Rk(x[0], x[1], x[2], x[3], t),
-        Input.Length("t", 0.45, 5), Input.Length("t_1", 0.45, 20), Input.Length("d", 3, 8), Input.Stress("f_u", 200, 700));
+        Input.Length("t", 0.45, 5), Input.Length("t_1", 0.45, 20), Input.Length("d", 3, 8), Strength);
 
     public static readonly Rule PullOut = new("en1993_1_3.table_8_2.pull_out", Document, Edition, Clause, "Pull-out of self-tapping screws", "N",
         (x, t) => F_o_Rk(x[0], x[1], x[2], x[3], t),
-        Input.Length("d", 3, 8), Input.Length("t_sup", 0.9, 20), Input.Length("s", 0.3, 5), Input.Stress("f_u", 200, 700));
+        Input.Length("d", 3, 8), Input.Length("t_sup", 0.9, 20), Input.Length("s", 0.3, 5), Strength);
 
     public static readonly Rule PullThrough = new("en1993_1_3.table_8_2.pull_through", Document, Edition, Clause, "Pull-through of the sheet under the head", "N",
         (x, t) => F_p_Rk(x[0], x[1], x[2], x[3], t),
-        Input.Length("d_w", 4, 30), Input.Length("t", 0.5, 1.5), Input.Stress("f_u", 200, 700), Parameter.Choice("load", "static", "repeated_wind"));
+        Input.Length("d_w", 4, 30), Input.Length("t", 0.5, 1.5), Strength, Parameter.Choice("load", "static", "repeated_wind"));
 
     public static readonly Rule Design = new("en1993_1_3.8_1.design_resistance", Document, Edition, "EN 1993-1-3:2006 8.1", "Design resistance of a screw", "N",
         (x, t) => F_Rd(x[0], x[1], t), Input.Force("F_Rk"), Input.Number("gamma_M2", 1, 2, 1.25));

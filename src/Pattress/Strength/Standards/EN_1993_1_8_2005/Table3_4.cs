@@ -1,4 +1,5 @@
 using Pattress.Working;
+using static System.Math;
 
 namespace Pattress.Strength.Standards.EN_1993_1_8_2005;
 
@@ -21,9 +22,9 @@ public static class Table3_4
         return trace.Step("F_v_Rd", alpha_v * f_ub * A_s / gamma_M2, "N", Clause, [In.Of(alpha_v), In.Of(f_ub), In.Of(A_s), In.Of(gamma_M2)]);
     }
 
-    /// <summary>Shear and tension together; at most 1.</summary>
+    /// <summary>Shear and tension together; at most 1. Nor may tension alone pass its own resistance, which governs where there is little shear.</summary>
     internal static double Together(double F_v_Ed, double F_v_Rd, double F_t_Ed, double F_t_Rd, Trace? trace) => trace.Step(
-        "utilisation", F_v_Ed / F_v_Rd + F_t_Ed / (1.4 * F_t_Rd), "", Clause, [In.Of(F_v_Ed), In.Of(F_v_Rd), In.Of(F_t_Ed), In.Of(F_t_Rd)]);
+        "utilisation", Max(F_v_Ed / F_v_Rd + F_t_Ed / (1.4 * F_t_Rd), F_t_Ed / F_t_Rd), "", Clause, [In.Of(F_v_Ed), In.Of(F_v_Rd), In.Of(F_t_Ed), In.Of(F_t_Rd)]);
 
     private static readonly Parameter Ultimate = Input.Stress("f_ub", 300, 1200), Area = Input.Area("A_s", 1, 1000), Factor = Input.Number("gamma_M2", 1, 2, 1.25);
 

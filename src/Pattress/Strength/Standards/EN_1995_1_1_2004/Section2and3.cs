@@ -23,7 +23,7 @@ public static class Section2and3
         trace.Step("R_d", k_mod * R_k / gamma_M, "N", Head + "(2.17)", [In.Of(k_mod), In.Of(R_k), In.Of(gamma_M)]);
 
     public static readonly Rule Modification = new("en1995_1_1.3_1.k_mod", Document, Edition, Head + "3.1.3 Table 3.1",
-        "Modification for duration and service class, solid timber", "",
+        "Modification for duration and service class, solid timber, glulam and LVL", "",
         (x, t) => x[1] % 1 == 0 ? k_mod(x[0], x[1], t) : new NotCovered(Head + "Table 3.1", "whole_number", Said.Plain(x[1])),
         Parameter.Choice("duration", [.. Kmod.Words]), Input.Number("service_class", 1, 3));
 

@@ -4,12 +4,20 @@ using static System.Math;
 namespace Pattress.Strength.Standards.EN_1995_1_1_2004;
 
 /// <summary>The two members and the fastener of a timber joint: t_1 head side, t_2 point side (mm), f_h_1, f_h_2 (N/mm²), M_y (Nmm), F_ax (N).</summary>
-/// <param name="rope">Largest rope effect as a share of the Johansen part, 8.2.2(2): 1 screws, 0.15 round nails, 0.25 bolts.</param>
+/// <param name="rope">Largest rope effect as a share of the Johansen part, see <see cref="RopeLimit"/>.</param>
 internal readonly record struct Joint(double t_1, double t_2, double d, double f_h_1, double f_h_2, double M_y, double F_ax, double rope)
 {
-    internal static Joint From(ReadOnlySpan<double> x) => new(x[0], x[1], x[2], x[3], x[4], x[5], x[6], Ropes[(int)x[7]]);
+    internal static Joint From(ReadOnlySpan<double> x) => new(x[0], x[1], x[2], x[3], x[4], x[5], x[6], RopeLimit.Of(x[7]));
+}
 
-    private static readonly double[] Ropes = [1, 0.15, 0.25];
+/// <summary>8.2.2(2): the largest rope effect as a share of the Johansen part: screws 1, round nails 0.15, bolts 0.25, square and grooved nails 0.25, other nails 0.5, dowels none.</summary>
+internal static class RopeLimit
+{
+    private static readonly double[] Shares = [1, 0.15, 0.25, 0.25, 0.5, 0];
+
+    internal static double Of(double fastener) => Shares[(int)fastener];
+
+    internal static Parameter Fastener { get; } = Parameter.Choice("fastener", "screw", "round_nail", "bolt", "square_nail", "other_nail", "dowel") with { Default = 0 };
 }
 
 /// <summary>EN 1995-1-1:2004+A1:2008, 8.2.2: timber to timber, the modes of (8.6) a to f and (8.7) g, h, j, k, for each shear plane.</summary>

@@ -12,7 +12,7 @@ public static class Section8_2_2_Rules
     private static readonly Parameter[] Inputs =
     [
         Input.Length("t_1", 1, 1000), Input.Length("t_2", 1, 1000), Input.Length("d", 0.5, 24), Input.Stress("f_h_1", 1, 200), Input.Stress("f_h_2", 1, 200),
-        Input.Moment("M_y", 1, 1e7), Input.Force("F_ax", 0, 1e6, 0), Parameter.Choice("fastener", "screw", "round_nail", "bolt") with { Default = 0 },
+        Input.Moment("M_y", 1, 1e7), Input.Force("F_ax", 0, 1e6, 0), RopeLimit.Fastener,
     ];
 
     private static Rule Of(string mode, string clause, string title, Mode function) => new(
@@ -32,7 +32,7 @@ public static class Section8_2_2_Rules
         Of("mode_e", "8.2.2 (8.6) e", "Mode e: hinge on the head side", (in j, t) => Section8_2_2.e(j, Section8_2_2.beta(j, t), t)),
         Of("mode_f", "8.2.2 (8.6) f", "Mode f: two hinges", (in j, t) => Section8_2_2.f(j, Section8_2_2.beta(j, t), Head + "(8.6) f", t)),
         new("en1995_1_1.8_2_2.rope", "EN 1995-1-1", "2004+A1:2008", Head + "8.2.2(2)", "A mode and its capped rope effect", "N",
-            (x, t) => Section8_2_2.Roped("F_v_Rk", x[0], x[1], x[2] == 0 ? 1 : x[2] == 1 ? 0.15 : 0.25, t),
-            Input.Force("F_J"), Input.Force("F_ax"), Parameter.Choice("fastener", "screw", "round_nail", "bolt") with { Default = 0 }),
+            (x, t) => Section8_2_2.Roped("F_v_Rk", x[0], x[1], RopeLimit.Of(x[2]), t),
+            Input.Force("F_J"), Input.Force("F_ax"), RopeLimit.Fastener),
     ];
 }

@@ -11,10 +11,8 @@ public static class Section8_2_3
     private static readonly Parameter[] Inputs =
     [
         Input.Length("t_1", 1, 1000), Input.Length("d", 0.5, 24), Input.Stress("f_h", 1, 200), Input.Moment("M_y", 1, 1e7), Input.Force("F_ax", 0, 1e6, 0),
-        Parameter.Choice("fastener", "screw", "round_nail", "bolt") with { Default = 0 },
+        RopeLimit.Fastener,
     ];
-
-    private static double Rope(double fastener) => fastener == 0 ? 1 : fastener == 1 ? 0.15 : 0.25;
 
     /// <summary>(8.9): plate thinner than 0.5 d, N: crushing a, or one hinge b.</summary>
     internal static double Thin(double t_1, double d, double f_h, double M_y, double F_ax, double rope, Trace? trace)
@@ -60,9 +58,9 @@ public static class Section8_2_3
     private static Rule Of(string name, string clause, string title, RuleFunction function) =>
         new("en1995_1_1.8_2_3." + name, "EN 1995-1-1", "2004+A1:2008", Head + clause, title, "N", function, Inputs);
 
-    public static readonly Rule ThinPlate = Of("thin_plate", "8.2.3 (8.9)", "Thin steel plate on timber", (x, t) => Thin(x[0], x[1], x[2], x[3], x[4], Rope(x[5]), t));
+    public static readonly Rule ThinPlate = Of("thin_plate", "8.2.3 (8.9)", "Thin steel plate on timber", (x, t) => Thin(x[0], x[1], x[2], x[3], x[4], RopeLimit.Of(x[5]), t));
 
-    public static readonly Rule ThickPlate = Of("thick_plate", "8.2.3 (8.10)", "Thick steel plate on timber", (x, t) => Thick(x[0], x[1], x[2], x[3], x[4], Rope(x[5]), t));
+    public static readonly Rule ThickPlate = Of("thick_plate", "8.2.3 (8.10)", "Thick steel plate on timber", (x, t) => Thick(x[0], x[1], x[2], x[3], x[4], RopeLimit.Of(x[5]), t));
 
     public static readonly Rule Interpolated = new("en1995_1_1.8_2_3.between", "EN 1995-1-1", "2004+A1:2008", Head + "8.2.3(1)",
         "Steel plate between thin and thick", "N", (x, t) => Between(x[0], x[1], x[2], x[3], t),
@@ -72,7 +70,7 @@ public static class Section8_2_3
     [
         ThinPlate, ThickPlate, Interpolated,
         Of("thick_mode_c", "8.2.3 (8.10) c", "Mode c: crushing", (x, t) => Crushing(x[0], x[1], x[2], t)),
-        Of("thick_mode_d", "8.2.3 (8.10) d", "Mode d: one hinge", (x, t) => OneHinge(x[0], x[1], x[2], x[3], x[4], Rope(x[5]), t)),
-        Of("thick_mode_e", "8.2.3 (8.10) e", "Mode e: two hinges", (x, t) => TwoHinges(x[1], x[2], x[3], x[4], Rope(x[5]), t)),
+        Of("thick_mode_d", "8.2.3 (8.10) d", "Mode d: one hinge", (x, t) => OneHinge(x[0], x[1], x[2], x[3], x[4], RopeLimit.Of(x[5]), t)),
+        Of("thick_mode_e", "8.2.3 (8.10) e", "Mode e: two hinges", (x, t) => TwoHinges(x[1], x[2], x[3], x[4], RopeLimit.Of(x[5]), t)),
     ];
 }

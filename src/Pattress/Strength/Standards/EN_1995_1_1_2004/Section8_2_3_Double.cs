@@ -14,10 +14,8 @@ public static class Section8_2_3_Double
     private static readonly Parameter[] Inputs =
     [
         Input.Length("t", 1, 1000), Input.Length("d", 0.5, 24), Input.Stress("f_h", 1, 200), Input.Moment("M_y", 1, 1e7), Input.Force("F_ax", 0, 1e6, 0),
-        Parameter.Choice("fastener", "screw", "round_nail", "bolt") with { Default = 0 },
+        RopeLimit.Fastener,
     ];
-
-    private static double Rope(double fastener) => fastener == 0 ? 1 : fastener == 1 ? 0.15 : 0.25;
 
     /// <summary>(8.11): plate of any thickness in the middle; t the side timber's bearing length.</summary>
     internal static double Middle(double t_1, double d, double f_h, double M_y, double F_ax, double rope, Trace? trace)
@@ -47,7 +45,7 @@ public static class Section8_2_3_Double
     private delegate double Joint(double t, double d, double f_h, double M_y, double F_ax, double rope, Trace? trace);
 
     private static Rule Of(string name, string clause, string title, Joint joint) => new("en1995_1_1.8_2_3." + name, "EN 1995-1-1", "2004+A1:2008", Head + clause, title, "N",
-        (x, t) => joint(x[0], x[1], x[2], x[3], x[4], Rope(x[5]), t), Inputs);
+        (x, t) => joint(x[0], x[1], x[2], x[3], x[4], RopeLimit.Of(x[5]), t), Inputs);
 
     public static readonly Rule MiddlePlate = Of("middle_plate", "8.2.3 (8.11)", "Steel plate between two timbers, each shear plane", Middle);
 

@@ -5,7 +5,8 @@ namespace Pattress.Strength.Standards.EN_1995_1_1_2004;
 
 /// <summary>
 /// EN 1995-1-1:2004+A1:2008, Table 8.2: least spacings and distances of laterally loaded nails, and of screws up to 6 mm,
-/// in wood of rho_k up to 500 kg/m³ (above that holes must be drilled); alpha is the angle of the force to the grain. From memory: no document seen.
+/// in wood of rho_k up to 500 kg/m³ and up to 6 mm (beyond either holes must be drilled); alpha is the angle of the force to the grain. a_1 and a_2
+/// are less where a board (0.85, 8.3.1.3) or a steel plate (0.7, 8.3.1.4) is fixed. From memory and a public program: no document seen.
 /// </summary>
 public static class Section8_3_Spacing
 {
@@ -18,6 +19,15 @@ public static class Section8_3_Spacing
         double sin = trace.Step("sin", Abs(Sin(alpha * PI / 180)), "", Clause, [In.Of(alpha)]);
         double factor = drilled > 0 ? Drilled(which, d, cos, sin, trace) : rho_k > 420 ? Dense(which, d, cos, sin, trace) : Plain(which, d, cos, sin, trace);
         return trace.Step("a", factor * d, "mm", Clause, [In.Of(factor), In.Of(d)]);
+    }
+
+    /// <summary>8.3.1.3 and 8.3.1.4: spacings under a board or a steel plate.</summary>
+    internal static double a(double which, double drilled, double d, double alpha, double rho_k, double member, Trace? trace)
+    {
+        double a = Section8_3_Spacing.a(which, drilled, d, alpha, rho_k, trace);
+        if (member == 0 || which > 1) return a;
+        double k = trace.LookUp("k", member == 1 ? 0.85 : 0.7, "", member == 1 ? "EN 1995-1-1:2004+A1:2008 8.3.1.3" : "EN 1995-1-1:2004+A1:2008 8.3.1.4");
+        return trace.Step("a_k", k * a, "mm", Clause, [In.Of(k), In.Of(a)]);
     }
 
     private static double Plain(double which, double d, double cos, double sin, Trace? trace) => which switch
@@ -53,7 +63,16 @@ public static class Section8_3_Spacing
 
     public static readonly Rule Spacings = new("en1995_1_1.8_3_1.spacing", "EN 1995-1-1", "2004+A1:2008", Clause,
         "Least spacings and distances of nails and of screws up to 6 mm under lateral load", "mm",
-        (x, t) => x[4] > 500 && x[1] == 0 ? new NotCovered(Clause, "above_limit", Said.Words("rho_k"), Said.Plain(x[4]), Said.Plain(500)) : a(x[0], x[1], x[2], x[3], x[4], t),
+        (x, t) => MustDrill(x) ?? (RuleResult)a(x[0], x[1], x[2], x[3], x[4], x[5], t),
         Parameter.Choice("which", "a_1", "a_2", "a_3_t", "a_3_c", "a_4_t", "a_4_c"), Parameter.Choice("hole", "none", "drilled"),
-        Input.Length("d", 0.5, 6), Input.Angle("alpha", 0, 90), Input.Density("rho_k", 100, 1200));
+        Input.Length("d", 0.5, 8), Input.Angle("alpha", 0, 90), Input.Density("rho_k", 100, 1200), Parameter.Choice("member", "timber", "board", "steel") with { Default = 0 });
+
+    // 8.3.1.1(2): dense wood and thick nails are drilled for.
+    private static RuleResult? MustDrill(ReadOnlySpan<double> x)
+    {
+        if (x[1] > 0) return null;
+        if (x[4] > 500) return new NotCovered(Clause, "above_limit", Said.Words("rho_k"), Said.Plain(x[4]), Said.Plain(500));
+        if (x[2] > 6) return new NotCovered(Clause, "above_limit", Said.Words("d"), Said.Plain(x[2]), Said.Plain(6));
+        return null;
+    }
 }

@@ -45,6 +45,13 @@ public static class Section8_7
             [In.Of(n_ef), In.Of(f_head_k), In.Of(d_h), In.Of(rho_k), In.Of(rho_a)]);
     }
 
+    /// <summary>(8.40c): tearing of n screws of tensile capacity f_tens_k (N, declared), N.</summary>
+    internal static double F_t_Rk(double f_tens_k, double n, Trace? trace)
+    {
+        double n_ef = Section8_7.n_ef(n, trace);
+        return trace.Step("F_t_Rk", n_ef * f_tens_k, "N", Head + "(8.40c)", [In.Of(n_ef), In.Of(f_tens_k)]);
+    }
+
     /// <summary>8.7.2(1), Table 8.6: least distances of axially loaded screws, mm. End 10 d, edge 4 d.</summary>
     internal static double Spacing(double which, double d, Trace? trace)
     {
@@ -75,5 +82,8 @@ public static class Section8_7
         "Least distances of axially loaded screws", "mm", (x, t) => Spacing(x[0], x[1], t),
         Parameter.Choice("which", "a_1", "a_2", "a_1_CG", "a_2_CG"), Input.Length("d", 0.5, 24));
 
-    public static IReadOnlyList<Rule> Rules => [Withdrawal, WithdrawalStrength, EffectiveNumber, HeadPullThrough, EffectiveDiameter, Spacings];
+    public static readonly Rule Tension = new("en1995_1_1.8_7_2.tension", Document, Edition, Head + "8.7.2 (8.40c)", "Tearing of screws", "N",
+        (x, t) => F_t_Rk(x[0], x[1], t), Input.Force("f_tens_k", 1, 1e6), Input.Count("n", 100, 1));
+
+    public static IReadOnlyList<Rule> Rules => [Withdrawal, WithdrawalStrength, EffectiveNumber, HeadPullThrough, Tension, EffectiveDiameter, Spacings];
 }

@@ -4,9 +4,15 @@ using static System.Math;
 namespace Pattress.Strength.Standards.NDS_2018;
 
 /// <summary>A joint in single shear: D diameter (root where the thread bears), l_m main and l_s side member (mm), F_em, F_es, F_yb (N/mm²).</summary>
-internal readonly record struct Yield(double D, double l_m, double l_s, double F_em, double F_es, double F_yb);
+/// <param name="theta">Largest angle of the load to the grain of either member, degrees; matters from 1/4 in on.</param>
+/// <param name="D_nominal">Nominal diameter of a threaded fastener (mm); 0 where it is D.</param>
+internal readonly record struct Yield(double D, double l_m, double l_s, double F_em, double F_es, double F_yb, double theta = 0, double D_nominal = 0)
+{
+    /// <summary>From 1/4 in on R_d goes by mode and angle.</summary>
+    internal bool Large => Max(D, D_nominal) >= 6.35;
+}
 
-/// <summary>NDS 2018, 12.3: lateral yield modes of one fastener in single shear, allowable N, for D below 1/4 in.</summary>
+/// <summary>NDS 2018, 12.3: lateral yield modes of one fastener in single shear, allowable N.</summary>
 public static class Section12_3
 {
     private const string Head = "NDS 2018 ", Modes = Head + "Table 12.3.1A";
@@ -15,9 +21,35 @@ public static class Section12_3
     internal static double F_e(double G, Trace? trace) =>
         trace.Step("F_e", Round(16600 * Pow(G, 1.84) / 50) * 50 * 0.0068947572931683613, "N/mm²", Head + "Table 12.3.3", [In.Of(G)]);
 
+    /// <summary>
+    /// Table 12.3.3 and (12.3-11) from 1/4 in on: along the grain 11200 G, across it 6100 G^1.45 / sqrt(D) with D in inches, each rounded to 50 psi, and
+    /// between them Hankinson's formula at theta; N/mm². From memory.
+    /// </summary>
+    internal static double F_e_theta(double G, double D, double theta, Trace? trace)
+    {
+        double F_par = trace.Step("F_par", Round(11200 * G / 50) * 50 * 0.0068947572931683613, "N/mm²", Head + "Table 12.3.3", [In.Of(G)]);
+        double F_perp = trace.Step("F_perp", Round(6100 * Pow(G, 1.45) / Sqrt(D / 25.4) / 50) * 50 * 0.0068947572931683613, "N/mm²", Head + "Table 12.3.3", [In.Of(G), In.Of(D)]);
+        return trace.Step("F_e_theta", F_par * F_perp / (F_par * Pow(Sin(theta * PI / 180), 2) + F_perp * Pow(Cos(theta * PI / 180), 2)), "N/mm²", Head + "(12.3-11)",
+            [In.Of(F_par), In.Of(F_perp), In.Of(theta)]);
+    }
+
     /// <summary>Table 12.3.1B: reduction term for D below 1/4 in; the diameter is in mm.</summary>
     internal static double R_d(double D, Trace? trace) =>
         trace.Step("R_d", D / 25.4 <= 0.17 ? 2.2 : 10 * D / 25.4 + 0.5, "", Head + "Table 12.3.1B", [In.Of(D)]);
+
+    /// <summary>
+    /// Table 12.3.1B for a mode: below 1/4 in K_D; from 1/4 in on 4 (I), 3.6 (II) or 3.2 (III, IV) times K_theta = 1 + 0.25 theta/90; a fastener
+    /// of 1/4 in or more whose root is thinner K_D K_theta (footnote 1, from memory).
+    /// </summary>
+    internal static double R_d(in Yield y, double R_mode, Trace? trace)
+    {
+        if (!y.Large) return R_d(y.D, trace);
+        double theta = y.theta, K_theta = trace.Step("K_theta", 1 + 0.25 * theta / 90, "", Head + "Table 12.3.1B", [In.Of(theta)]);
+        double K = y.D < 6.35 ? R_d(y.D, trace) : R_mode;
+        return trace.Step("R_d", K * K_theta, "", Head + "Table 12.3.1B", [In.Of(K), In.Of(K_theta)]);
+    }
+
+    internal const double ModeI = 4, ModeII = 3.6, ModeIII = 3.2;
 
     internal static double I_m(in Yield y, double R_d, Trace? trace)
     {
@@ -68,9 +100,9 @@ public static class Section12_3
     /// <summary>The least of the six modes, N.</summary>
     internal static double Z(in Yield y, Trace? trace)
     {
-        double r = Section12_3.R_d(y.D, trace), e = R_e(y, trace);
-        double Z_Im = I_m(y, r, trace), Z_Is = I_s(y, r, trace), Z_II = II(y, e, r, trace);
-        double Z_IIIm = III_m(y, e, r, trace), Z_IIIs = III_s(y, e, r, trace), Z_IV = IV(y, e, r, trace);
+        double r_I = R_d(y, ModeI, trace), r_II = y.Large ? R_d(y, ModeII, trace) : r_I, r_III = y.Large ? R_d(y, ModeIII, trace) : r_I, e = R_e(y, trace);
+        double Z_Im = I_m(y, r_I, trace), Z_Is = I_s(y, r_I, trace), Z_II = II(y, e, r_II, trace);
+        double Z_IIIm = III_m(y, e, r_III, trace), Z_IIIs = III_s(y, e, r_III, trace), Z_IV = IV(y, e, r_III, trace);
         return trace.Step("Z", Min(Min(Min(Z_Im, Z_Is), Min(Z_II, Z_IIIm)), Min(Z_IIIs, Z_IV)), "N", Modes,
             [In.Of(Z_Im), In.Of(Z_Is), In.Of(Z_II), In.Of(Z_IIIm), In.Of(Z_IIIs), In.Of(Z_IV)]);
     }
