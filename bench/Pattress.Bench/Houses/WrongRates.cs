@@ -20,19 +20,21 @@ internal static class WrongRates
         yield return SimulatorRow.Of(scenario, "posterior", i, Fit(seed + 700000 + i, rates, reader).Result);
     }
 
+    /// <summary>Walls after which the rates are learned anew, as from one job to the next.</summary>
+    private const int Walls = 15;
+
     private static LineRates Learn(int holes, int seed, LineReader reader)
     {
-        var learned = LineLearning.From(Wrong);
+        var learned = LineLearning.Of([], Wrong, LinePriors.Default);
         List<LineScan> scans = [];
-        for (int i = 0; learned.Holes < holes; i++)
+        for (int i = 0; scans.Sum(LineLearning.Met) < holes; i++)
         {
-            var scan = Fit(seed + 500000 + i, learned.Apply(Wrong), reader).Scan;
-            scans.Add(scan);
-            learned = learned.Plus(scan, reader.Read(scan, learned.Apply(Wrong), LinePriors.Default), Wrong);
+            scans.Add(Fit(seed + 500000 + i, learned.Rates, reader).Scan);
+            if (scans.Count % Walls == 0) learned = LineLearning.Of(scans, Wrong, LinePriors.Default);
         }
-        var rates = LineLearning.Of(scans, Wrong, LinePriors.Default).Apply(Wrong);
-        Console.Error.WriteLine(FormattableString.Invariant($"{holes} holes: taps on {rates.TapSolidOn:0.000}, off {rates.TapSolidOff:0.000}, magnet finds {rates.MagnetFinds:0.000}, false a metre {rates.MagnetFalsePerMm * 1000:0.000}"));
-        return rates;
+        learned = LineLearning.Of(scans, Wrong, LinePriors.Default);
+        Console.Error.WriteLine($"{holes} holes: " + string.Join(", ", learned.Learned.Select(r => FormattableString.Invariant($"{r.Name} {r.Now:0.000} (weighs {r.Weight:0.0})"))));
+        return learned.Rates;
     }
 
     private static (ZoneResult Result, LineScan Scan) Fit(int seed, LineRates rates, LineReader reader)

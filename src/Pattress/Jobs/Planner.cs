@@ -1,7 +1,9 @@
 using Pattress.Actions;
 using Pattress.Fixings;
+using Pattress.Jobs.Text;
 using Pattress.Planning;
 using Pattress.Strength.Mechanisms;
+using Pattress.Supports;
 
 namespace Pattress.Jobs;
 
@@ -44,7 +46,7 @@ public static class Planner
         return new(
             items.Count == 0 ? Verdict.CheckFirst : items.Max(i => i.Verdict), job.Title, ProgramVersion, data.Hash, items,
             [.. job.Walls.Select(w => house[w.Id].Answer)], Checks(planned), buy, buy.Sum(l => l.Price), job.Settings.Currency,
-            OrderOfWork.Steps(items), Cautions.Of(job, items), Assumed(job));
+            OrderOfWork.Steps(items), Cautions.Of(job, items), Assumed(job, house.Learned.Learned));
     }
 
     /// <summary>Each check once, with all the items that wait for it; in the order of the items.</summary>
@@ -54,13 +56,14 @@ public static class Planner
 
     private static string Key(Reason why) => why.Code + string.Join('|', why.Values);
 
-    private static List<Assumption> Assumed(Job job)
+    private static List<Assumption> Assumed(Job job, LineLearning learned)
     {
         var said = new List<Assumption> { job.Prices.Count == 0 ? new("assume_prices", [], "invented") : new("assume_other_prices", [Said.Count(job.Prices.Count)], "invented") };
         if (job.Settings.YearBuilt is null) said.Add(new("assume_year", [], "assumed"));
         if (job.Settings.Standards == "us") said.Add(new("assume_allowable_stress", [Said.Plain(Factors.OnAction)], "rule"));
         if (job.Trials.Count(t => !t.Withdrawn && t.From.Length > 0) is > 0 and var others) said.Add(new("assume_catalogue", [Said.Count(others)], "own tests"));
         if (job.Walls.Any(w => w.Readings.Count > 0)) said.Add(new("assume_line", [], "assumed"));
+        if (RatesWords.Of(learned) is { } rates) said.Add(new(rates.Code, rates.Values, "own holes"));
         return said;
     }
 }

@@ -6,7 +6,7 @@ namespace Pattress.Planning;
 
 /// <summary>
 /// All walls of a job as believed. A view that follows another keeps what cannot have changed: what a wall says by itself
-/// while the wall is the same, and all that is believed of it while no wall of its kind has changed.
+/// while the wall and the rates that the holes have taught are the same, and all that is believed of it while no wall of its kind has changed.
 /// </summary>
 public sealed class HouseView
 {
@@ -22,10 +22,16 @@ public sealed class HouseView
     public HouseView(Job job, HouseView? before = null)
     {
         _settings = job.Settings;
+        Learned = HouseRates.Of(job.Walls, before?.Learned);
         if (before?._settings != job.Settings) before = null;
-        foreach (var wall in job.Walls) _alone[wall] = before?._alone.GetValueOrDefault(wall) ?? OneWall.Of(wall, job.Settings);
+        foreach (var wall in job.Walls) _alone[wall] = Kept(before, wall) ?? OneWall.Of(wall, job.Settings, Learned.Rates);
         foreach (var group in job.Walls.Select(w => _alone[w]).GroupBy(w => HouseModel.KindOf(w.Evidence))) Believe(new(group.Key, [.. group]), before);
     }
+
+    /// <summary>What the job's holes have taught of taps and magnets. A hole on one wall changes how all are read.</summary>
+    public HouseRates Learned { get; }
+
+    private OneWall? Kept(HouseView? before, Wall wall) => before?._alone.GetValueOrDefault(wall) is { } kept && kept.Rates == Learned.Rates ? kept : null;
 
     public static HouseView Of(Job job) => new(job);
 

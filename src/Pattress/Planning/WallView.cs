@@ -1,5 +1,6 @@
 using Pattress.Actions;
 using Pattress.Jobs;
+using Pattress.Supports;
 
 namespace Pattress.Planning;
 
@@ -10,6 +11,9 @@ public abstract class WallView(Wall wall)
 
     /// <summary>Cable strips and caution bands.</summary>
     public IReadOnlyList<CableStrip> Strips { get; } = CableStrips.Of(wall);
+
+    /// <summary>How taps and magnets mislead, as the job's holes have taught it.</summary>
+    public abstract LineRates Rates { get; }
 
     /// <summary>What the plan says of the wall.</summary>
     public abstract WallAnswer Answer { get; }

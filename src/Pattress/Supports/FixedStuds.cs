@@ -10,20 +10,36 @@ internal sealed class FixedStuds
     private readonly record struct Stud(double Centre, double Presence, double PairCentre, double PairShare, double[] Kernel);
 
     private readonly List<Stud> _studs = [];
+    private readonly List<Zone> _taken = [];
     private double[] _kernel = [1], _row = [1], _joint = [1];
     private double _step = 1, _half, _any;
     private (double End, double Row, double Joint, double Step) _made;
+
+    /// <summary>An end stud stands this far into the wall at most, with what touches it, mm.</summary>
+    private const double EndMm = 100;
+
+    /// <summary>What lies within this of a trimmer's centre touches it, mm.</summary>
+    private const double TouchesMm = 55;
+
+    /// <summary>
+    /// Where no place of a lattice, no extra and no gap of a renewal is looked for: what was seen there is these studs', and one reading must
+    /// not count for two of them.
+    /// </summary>
+    public IReadOnlyList<Zone> Taken => _taken;
 
     /// <summary>Sets them out for a scan.</summary>
     /// <param name="pairs">Two timbers beside an opening are one pair; else (steel) two supports of their own.</param>
     public void Set(LineScan scan, LinePriors p, double width, double step, bool pairs)
     {
         _studs.Clear();
+        _taken.Clear();
         (_step, _half, _any) = (step, width / 2, 0);
         Kernels((p.EndSdMm, p.NogginSdMm, p.NogginJointSdMm, step));
         if (scan.IsCeiling) return;
         if (p.EndStud > 0)
         {
+            _taken.Add(new(0, EndMm));
+            _taken.Add(new(scan.LengthMm - EndMm, scan.LengthMm));
             _studs.Add(Single(width / 2, p.EndStud, _kernel));
             _studs.Add(Single(scan.LengthMm - (width / 2), p.EndStud, _kernel));
         }
@@ -86,6 +102,7 @@ internal sealed class FixedStuds
         if (centre <= 0 || centre >= length) return;
         bool room = second > 0 && second < length;
         _studs.Add(new(centre, p.Trimmer, pair, pairs && room ? p.TrimmerDoubled : 0, _kernel));
+        _taken.Add(new(Math.Min(centre, second) - TouchesMm, Math.Max(centre, second) + TouchesMm));
         if (!pairs && room) _studs.Add(Single(second, p.TrimmerDoubled, _kernel));
     }
 

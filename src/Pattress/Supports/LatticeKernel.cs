@@ -7,8 +7,7 @@ namespace Pattress.Supports;
 /// <param name="Presence">Chance that a lattice place holds its stud.</param>
 /// <param name="ExtraPerBay">Chance of one extra stud in a bay.</param>
 /// <param name="ClearSteps">An extra stands at least so far from both its lattice places (inclusive).</param>
-/// <param name="EndSteps">Lattice places nearer an end than this do not count: the end's own stud stands there.</param>
-internal readonly record struct LatticeShape(double Presence, double ExtraPerBay, int ClearSteps, int EndSteps = 0);
+internal readonly record struct LatticeShape(double Presence, double ExtraPerBay, int ClearSteps);
 
 /// <summary>
 /// The phase-locked lattice: given pitch and phase the lattice places are independent, (1-q) + q (jitter * w), and each bay
@@ -82,8 +81,8 @@ internal sealed class LatticeKernel
     /// <param name="extras">Takes what multiplies the weight of an extra at each place, to be added by the caller; empty: extras weigh as places do, and are added.</param>
     public void AddDensity(Span<double> density, Span<double> scratch, Span<double> extras = default)
     {
-        _hits.AsSpan(0, _pad + Edge).Clear();
-        _hits.AsSpan(_pad + _n + 1 - Edge, _pad + Edge).Clear();
+        _hits.AsSpan(0, _pad).Clear();
+        _hits.AsSpan(_pad + _n + 1, _pad).Clear();
         Vectors.Correlate(_hits.AsSpan(_pad - _reach, _n + 1 + (2 * _reach)), _mirrored, scratch[..(_n + 1)]);
         double extra = 0;
         for (int i = 0; i < _pad; i++) extra += _steps[i];
@@ -121,11 +120,7 @@ internal sealed class LatticeKernel
         Vectors.Correlate(_weights.AsSpan(_pad - _reach, _n + 1 + (2 * _reach)), _jitter, inside);
         double q = _shape.Presence;
         for (int i = 0; i < inside.Length; i++) inside[i] = 1 - q + (q * inside[i]);
-        inside[..Edge].Fill(1);
-        inside[^Edge..].Fill(1);
     }
-
-    private int Edge => Math.Min(_shape.EndSteps, (_n + 1) / 2);
 
     private void Sums(ReadOnlySpan<double> weights)
     {

@@ -2,101 +2,101 @@ using Pattress.Walls;
 
 namespace Pattress.Supports;
 
-/// <summary>
-/// Re-estimates the rates of taps and magnets from scans whose holes have told what is there: expected counts, each reading
-/// counted by the chance, all holes known, that a support is or is not behind it. Counting only taps beside holes would be
-/// wrong: holes are drilled where taps sounded solid. The prior is the rates in use, weighing <see cref="PriorWeight"/> each.
-/// </summary>
-public sealed record LineLearning
+/// <summary>A rate as it was assumed and as the scans have re-estimated it.</summary>
+/// <param name="Name">As in the table of rates.</param>
+/// <param name="PriorWeight">Observations that the assumed rate weighs: taps or supports swept, and for false hits the hits.</param>
+/// <param name="Weight">What the scans weigh beside it, in the same: the curvature of their likelihood.</param>
+public sealed record LearnedRate(string Name, double Assumed, double PriorWeight, double Now, double Weight)
 {
-    /// <summary>Observations that the assumed rates weigh (assumed).</summary>
-    public const double PriorWeight = 20;
+    public string What => RateTable.All.First(r => r.Name == Name).What;
+}
 
-    public required BetaCount TapOn { get; init; }
+/// <summary>
+/// Re-estimates the rates of taps and magnets from scans whose holes have told what is there. The likelihood of all that was
+/// read, the places of all supports summed over, is what the models give; the prior is the assumed rates as counts (Beta; for
+/// false hits gamma). The rates are those which both together make likeliest in log odds (log), which is the mean of the counts
+/// where the truth is known. So a real screw that no hole has opened is no false hit, and where holes were drilled does not
+/// matter: where to drill was chosen by what the likelihood knows.
+/// </summary>
+/// <param name="Rates">The assumed ones with what was learned, to two digits: more is not known, and a small change changes nothing.</param>
+/// <param name="Holes">Holes that the scans had.</param>
+public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes, IReadOnlyList<LearnedRate> Learned)
+{
+    /// <summary>Observations that each assumed chance weighs, and hits that the assumed rate of false hits weighs (assumed).</summary>
+    public const double PriorWeight = 20, PriorHits = 1;
 
-    public required BetaCount TapOff { get; init; }
+    /// <summary>Steps after which it is left as it is; it is there in three or four.</summary>
+    private const int MostSteps = 8;
 
-    public required BetaCount MagnetFinds { get; init; }
+    /// <summary>Log odds that are not worth another step.</summary>
+    private const double Near = 0.005;
 
-    /// <summary>False hits, and the length swept, mm (gamma).</summary>
-    public required double FalseHits { get; init; }
+    /// <summary>A step in log odds after which another is worth it, where that was all that had to be told.</summary>
+    private const double Long = 0.15;
 
-    public required double SweptMm { get; init; }
+    private IReadOnlyList<LineScan> Scans { get; init; } = [];
 
-    /// <summary>Holes that the scans taken in had.</summary>
-    public int Holes { get; init; }
+    private IReadOnlyList<RateSlopes> Slopes { get; init; } = [];
 
-    /// <summary>Starts from rates.</summary>
-    public static LineLearning From(LineRates r) => new()
-    {
-        TapOn = BetaCount.Prior(r.TapSolidOn, PriorWeight),
-        TapOff = BetaCount.Prior(r.TapSolidOff, PriorWeight),
-        MagnetFinds = BetaCount.Prior(r.MagnetFinds, PriorWeight),
-        FalseHits = 1,
-        SweptMm = 1 / r.MagnetFalsePerMm,
-    };
+    private RatePoint At { get; init; }
 
-    /// <summary>Times that all scans are gone through, each with the rates that the time before gave (expectation and maximisation).</summary>
-    private const int Passes = 4;
+    private LinePriors Priors { get; init; } = LinePriors.Default;
 
     /// <summary>What scans with holes teach together. Their order does not matter.</summary>
     public static LineLearning Of(IReadOnlyList<LineScan> scans, LineRates assumed, LinePriors priors)
     {
         var reader = new LineReader();
-        var rates = assumed;
-        var learned = From(assumed);
-        for (int pass = 0; pass < Passes; pass++, rates = learned.Apply(assumed))
+        RatePoint prior = RatePoint.Of(assumed), at = prior;
+        List<RateSlopes> slopes = [];
+        for (int i = 0; i < MostSteps; i++)
         {
-            var now = From(assumed);
-            foreach (var scan in scans) now = now.Plus(scan, reader.Read(scan with { Zones = [] }, rates, priors), rates);
-            learned = now;
+            slopes = [.. scans.Select(s => RateSlopes.Of(reader, s, assumed, priors, at))];
+            var next = at.Step(prior, slopes);
+            if (next.FarFrom(at) < Near) break;
+            at = next;
         }
-        return learned;
+        return new(assumed, Rounded(at.Apply(assumed)), scans.Sum(Met), Rows(prior, at, slopes)) { Scans = scans, Slopes = slopes, At = at, Priors = priors };
     }
 
-    /// <summary>Takes in one scan, holes included, and what is believed of it.</summary>
-    public LineLearning Plus(LineScan scan, SupportBelief belief, LineRates r)
+    /// <summary>The rates if one scan had been another, by a step from here (more where that is a long one): what was known before a hole was drilled.</summary>
+    /// <param name="scan">Its place among the scans that taught.</param>
+    /// <param name="then">What it was then; null: without any hole, so that it taught nothing.</param>
+    public LineRates With(int scan, LineScan? then)
     {
-        var now = this with { Holes = Holes + scan.Readings.Count(x => x is ThinHole) };
-        foreach (var tap in scan.Readings.OfType<Tap>()) now = now.Heard(tap, belief, r);
-        foreach (var sweep in scan.Readings.OfType<MagnetSweep>()) now = now.Swept(sweep, belief, r);
-        return now;
+        var reader = new LineReader();
+        List<LineScan?> scans = [.. Scans];
+        scans[scan] = then is not null && Met(then) > 0 ? then : null;
+        RatePoint prior = RatePoint.Of(Assumed), at = At;
+        for (int i = 0; i < MostSteps; i++)
+        {
+            bool first = i == 0;
+            var next = at.Step(prior, [.. scans.Select((s, k) => s is null ? default : first && k != scan ? Slopes[k] : RateSlopes.Of(reader, s, Assumed, Priors, at))]);
+            double far = next.FarFrom(at);
+            at = next;
+            if (far < Long) break;
+        }
+        return Rounded(at.Apply(Assumed));
     }
 
-    /// <summary>The rates as they are believed to be now.</summary>
-    public LineRates Apply(LineRates r) => r with
+    /// <summary>Holes of a scan.</summary>
+    public static int Met(LineScan scan) => scan.Readings.Count(r => r is ThinHole);
+
+    private static LineRates Rounded(LineRates r) => r with
     {
-        TapSolidOn = Math.Clamp(TapOn.Mean, 0.3, 0.99),
-        TapSolidOff = Math.Clamp(TapOff.Mean, 0.005, 0.5),
-        MagnetFinds = Math.Clamp(MagnetFinds.Mean, 0.2, 0.98),
-        MagnetFalsePerMm = Math.Clamp(FalseHits / SweptMm, 2e-5, 2e-3),
+        TapSolidOn = Math.Round(r.TapSolidOn, 2), TapSolidOff = Math.Round(r.TapSolidOff, 2), MagnetFinds = Math.Round(r.MagnetFinds, 2), MagnetFalsePerMm = Math.Round(r.MagnetFalsePerMm, 5),
     };
 
-    /// <summary>A tap counts as on a support by the chance that it is well over one, as off by the chance that none is near.</summary>
-    private LineLearning Heard(Tap tap, SupportBelief belief, LineRates r)
+    private static IReadOnlyList<LearnedRate> Rows(RatePoint prior, RatePoint at, IReadOnlyList<RateSlopes> slopes)
     {
-        bool solid = tap.Sound == TapSound.Solid;
-        double on = belief.UsableAt(tap.AtMm), off = Math.Max(0, 1 - Near(belief, tap.AtMm, 45));
-        return this with { TapOn = TapOn.Plus(solid, on), TapOff = TapOff.Plus(solid, off) };
-    }
-
-    /// <summary>A sweep found each support it covered or not; hits where no support is count as false.</summary>
-    private LineLearning Swept(MagnetSweep s, SupportBelief belief, LineRates r)
-    {
-        double from = Math.Min(s.FromMm, s.ToMm), to = Math.Max(s.FromMm, s.ToMm);
-        var finds = MagnetFinds;
-        foreach (var support in belief.Supports.Where(x => x.CentreMm >= from + r.MagnetReachMm && x.CentreMm <= to - r.MagnetReachMm && x.Probability > 0.8))
-            finds = finds.Plus(s.HitsMm.Any(h => Math.Abs(h - support.CentreMm) <= r.MagnetReachMm), support.Probability);
-        double wrong = s.HitsMm.Sum(h => Math.Max(0, 1 - Near(belief, h, r.MagnetReachMm)));
-        return this with { MagnetFinds = finds, FalseHits = FalseHits + wrong, SweptMm = SweptMm + to - from };
-    }
-
-    /// <summary>Expected supports with their centre within a reach.</summary>
-    private static double Near(SupportBelief belief, double at, double reach)
-    {
-        double sum = 0;
-        int from = Math.Max(0, (int)((at - reach) / belief.StepMm)), to = Math.Min(belief.Centre.Count - 1, (int)((at + reach) / belief.StepMm));
-        for (int i = from; i <= to; i++) sum += belief.Centre[i];
-        return sum;
+        var all = slopes.Aggregate(default(RateSlopes), (a, b) => a.Plus(b));
+        LearnedRate Row(string name, double before, double now, double weight, double bend, double unit, double scale = 1) =>
+            new(name, before * scale, weight, now * scale, Math.Max(0, bend) / unit);
+        return
+        [
+            Row("tap_solid_on", prior.On, at.On, PriorWeight, all.Bend.A, at.On * (1 - at.On)),
+            Row("tap_solid_off", prior.Off, at.Off, PriorWeight, all.Bend.B, at.Off * (1 - at.Off)),
+            Row("magnet_finds", prior.Finds, at.Finds, PriorWeight, all.Bend.C, at.Finds * (1 - at.Finds)),
+            Row("magnet_false_per_m", prior.False, at.False, PriorHits, all.Bend.D, 1, 1000),
+        ];
     }
 }

@@ -11,6 +11,7 @@ internal sealed class LineModel
     private readonly RenewalKernel _renewal = new();
     private readonly FixedStuds _timberFixed = new(), _steelFixed = new();
     private double[] _timber = [], _steel = [], _dab = [], _pair = [], _extra = [], _scratch = [];
+    private double[] _timberFree = [], _steelFree = [], _pairFree = [];
     private double[] _timberDensity = [], _steelDensity = [], _dabDensity = [];
     private double[] _jitter = [1], _dabJitter = [1];
     private LinePriors _priors = LinePriors.Default;
@@ -19,9 +20,6 @@ internal sealed class LineModel
     private double _maxPitch;
     private double? _otherWay;
     private bool _masked;
-
-    /// <summary>Nearer an end than this stands the end stud and no lattice place: one reading must not count for both, mm.</summary>
-    private const double EndMm = 100;
 
     private (double Length, double Step, LinePriors Priors, LineSetting Setting) _made;
     private (double Step, LinePriors Priors) _shared;
@@ -61,6 +59,9 @@ internal sealed class LineModel
         Copy(_evidence.Steel, ref _steel, mask, _priors.SteelWidthMm / 2);
         Copy(_evidence.Dab, ref _dab, null, 0);
         Copy(_evidence.Pair, ref _pair, mask, _priors.TimberWidthMm);
+        Free(_timber, ref _timberFree, _timberFixed);
+        Free(_pair, ref _pairFree, _timberFixed);
+        Free(_steel, ref _steelFree, _steelFixed);
         _masked = mask is not null;
         LoadKernels(marginals);
         double most = double.NegativeInfinity, sum = 0;
@@ -111,14 +112,23 @@ internal sealed class LineModel
         foreach (var zone in mask) _evidence.Inside(to, zone.FromMm - half, zone.ToMm + half).Clear();
     }
 
+    /// <summary>The weights as lattices and renewal see them: where a stud of a known place stands nothing was seen.</summary>
+    private void Free(double[] from, ref double[] to, FixedStuds known)
+    {
+        from.AsSpan(0, _length).CopyTo(Vectors.Buffer(ref to, _length));
+        for (int i = 0; i < known.Taken.Count; i++) Within(to, known.Taken[i]).Fill(1);
+    }
+
+    private Span<double> Within(double[] row, Zone z) => _evidence.Inside(row, z.FromMm, z.ToMm);
+
     private void LoadKernels(bool marginals)
     {
         double step = _evidence.Step;
-        LatticeShape shape = new(_priors.Presence, _priors.ExtraPerBay, (int)Math.Round(_priors.ExtraClearMm / step), _scan.IsCeiling ? 0 : (int)(EndMm / step));
-        _timberKernel.Load(_timber.AsSpan(0, _length), shape, _jitter, _maxPitch, Extras());
-        if (Has(LineSort.Steel)) _steelKernel.Load(_steel.AsSpan(0, _length), shape, _jitter, _maxPitch);
+        LatticeShape shape = new(_priors.Presence, _priors.ExtraPerBay, (int)Math.Round(_priors.ExtraClearMm / step));
+        _timberKernel.Load(_timberFree.AsSpan(0, _length), shape, _jitter, _maxPitch, Extras());
+        if (Has(LineSort.Steel)) _steelKernel.Load(_steelFree.AsSpan(0, _length), shape, _jitter, _maxPitch);
         if (Has(LineSort.Dabs)) _dabKernel.Load(_dab.AsSpan(0, _length), new(_priors.DabPresence, _priors.DabExtra, (int)(_priors.DabClearMm / step)), _dabJitter, _maxPitch);
-        if (HasRenewal()) _renewal.Run(_timber.AsSpan(0, _length), marginals);
+        if (HasRenewal()) _renewal.Run(_timberFree.AsSpan(0, _length), marginals);
     }
 
     /// <summary>Weights of an extra: one timber, or two nailed together as beside an opening.</summary>
@@ -126,7 +136,7 @@ internal sealed class LineModel
     {
         var extra = Vectors.Buffer(ref _extra, _length).AsSpan(0, _length);
         double pair = _priors.TrimmerDoubled;
-        for (int i = 0; i < extra.Length; i++) extra[i] = ((1 - pair) * _timber[i]) + (pair * _pair[i]);
+        for (int i = 0; i < extra.Length; i++) extra[i] = ((1 - pair) * _timberFree[i]) + (pair * _pairFree[i]);
         return extra;
     }
 
@@ -170,6 +180,8 @@ internal sealed class LineModel
         Gather(_timberKernel, LineSort.Timber, ref _timberDensity);
         Gather(_steelKernel, LineSort.Steel, ref _steelDensity);
         Gather(_dabKernel, LineSort.Dabs, ref _dabDensity);
+        for (int i = 0; i < _timberFixed.Taken.Count; i++) Within(_timberDensity, _timberFixed.Taken[i]).Clear();
+        for (int i = 0; i < _steelFixed.Taken.Count; i++) Within(_steelDensity, _steelFixed.Taken[i]).Clear();
         AddFixed();
         for (int i = 0; i < _scan.Openings.Count; i++) if (_scan.Openings[i].OnLine) Hide(_scan.Openings[i]);
     }
@@ -196,8 +208,8 @@ internal sealed class LineModel
         int half = (int)Math.Round(_priors.TimberWidthMm / 2 / _evidence.Step);
         for (int i = 0; i < extra.Length; i++)
         {
-            density[i] += extra[i] * (1 - pair) * _timber[i];
-            double both = extra[i] * pair * _pair[i];
+            density[i] += extra[i] * (1 - pair) * _timberFree[i];
+            double both = extra[i] * pair * _pairFree[i];
             if (i - half >= 0) density[i - half] += both;
             if (i + half < density.Length) density[i + half] += both;
         }

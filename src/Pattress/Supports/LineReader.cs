@@ -67,6 +67,20 @@ public sealed class LineReader
         return (log + _model.Evidence.LogNone, Window(0, priors));
     }
 
+    /// <summary>Log of P(readings) on a grid of this step, and nothing else.</summary>
+    internal double Evidence(LineScan scan, LineRates rates, LinePriors priors, double step)
+    {
+        double? other = null;
+        if (scan.OtherWay is { } way)
+        {
+            var turned = (_otherWay ??= new())._model;
+            turned.Load(way, rates, priors, step, oneWay: true);
+            other = turned.Run(null, marginals: false);
+        }
+        _model.Load(scan, rates, priors, step, other);
+        return _model.Run(null, marginals: false) + _model.Evidence.LogNone;
+    }
+
     /// <summary>Readies a scan for <see cref="Try"/> on a grid of this step: log evidence, chances of meeting a support and of a hole clear of its edge.</summary>
     internal (double Log, double[] Hit, double[] Usable) Begin(LineScan scan, LineRates rates, LinePriors priors, double step)
     {

@@ -18,6 +18,7 @@ public class ReplannerTests
         ["things change places"] = job => job with { Fixtures = [.. job.Fixtures.Reverse()] },
         ["a reading on a wall"] = job => WithWall(job, "loft", w => w with { Readings = [.. w.Readings, new Reading { Id = "new", Kind = "told", Says = "dabs" }] }),
         ["a reading on the ceiling"] = job => WithWall(job, "landing", w => w with { Readings = [.. w.Readings, new Reading { Id = "new", Kind = "tap", At = new(500, 500), Sound = "dull" }] }),
+        ["a hole on a wall"] = job => WithWall(job, "bay", w => w with { Readings = [.. w.Readings, new Reading { Id = "new", Kind = "hole", At = new(1310, 1500), Met = "support" }, new Reading { Id = "new2", Kind = "tap", At = new(1310, 1500), Sound = "hollow" }] }),
         ["a reading is withdrawn"] = job => WithWall(job, "bay", w => w with { Readings = [.. w.Readings.Select((r, i) => i == 3 ? r with { Withdrawn = true } : r)] }),
         ["a strip is checked"] = job => WithWall(job, "bay", w => w with { StripChecks = [.. w.StripChecks, new StripCheck("new", "ceiling", "detector")] }),
         ["a wall is said to be outside"] = job => WithWall(job, "breast", w => w with { OtherSide = "outside" }),

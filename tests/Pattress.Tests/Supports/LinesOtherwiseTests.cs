@@ -159,4 +159,22 @@ public class LinesOtherwiseTests
         model.Run(null, marginals: true);
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
     }
+
+    /// <summary>
+    /// Facts: the stud at an end stands there wherever the lattice begins, so that a tap over it says nothing of studs farther in; nor does one
+    /// over a trimmer. If its readings counted for an extra or a place of the lattice too, they would draw the lattice there.
+    /// </summary>
+    [Fact]
+    public void What_is_heard_of_an_end_stud_or_a_trimmer_says_nothing_of_the_lattice()
+    {
+        var timber = LinePriors.Default with { SteelShare = 0 };
+        var bare = new LineScan(4200, [new Tap("a", 1500, TapSound.Solid), new Tap("b", 1700, TapSound.Hollow)], []) { Openings = [new(2400, 3300, false)] };
+        var all = SupportModel.Infer(bare, priors: timber);
+        foreach (double at in new[] { 19.0, 4181, 2381, 3319 })
+        {
+            var heard = SupportModel.Infer(bare with { Readings = [.. bare.Readings, new Tap("t", at, TapSound.Solid), new MagnetSweep("m", at - 15, at + 15, [at])] }, priors: timber);
+            Assert.Equal(all.HitAt(1500), heard.HitAt(1500), 0.004); // a trimmer's tap is faintly heard 55 mm on
+            Assert.True(heard.HitAt(at) > all.HitAt(at));
+        }
+    }
 }

@@ -23,11 +23,11 @@ public class OwnRatesTests
     {
         List<LineScan> scans = [.. Enumerable.Range(0, 6).Select(i => new LineScan(2400 + (100 * i), [new Tap("t", 600, i % 2 == 0 ? TapSound.Solid : TapSound.Hollow), new ThinHole("h", 600, i < 4 ? HoleMet.Support : HoleMet.Void)], []))];
         var rates = LineRates.Default;
-        var one = LineLearning.Of(scans, rates, LinePriors.Default).Apply(rates);
+        var one = LineLearning.Of(scans, rates, LinePriors.Default).Rates;
         scans.Reverse();
-        var other = LineLearning.Of(scans, rates, LinePriors.Default).Apply(rates);
+        var other = LineLearning.Of(scans, rates, LinePriors.Default).Rates;
         Assert.Equal(one.TapSolidOn, other.TapSolidOn, 1e-9);
         Assert.Equal(one.MagnetFalsePerMm, other.MagnetFalsePerMm, 1e-12);
-        Assert.Equal(rates.TapSolidOn, LineLearning.Of([], rates, LinePriors.Default).Apply(rates).TapSolidOn, 1e-12);
+        Assert.Equal(rates.TapSolidOn, LineLearning.Of([], rates, LinePriors.Default).Rates.TapSolidOn, 1e-12);
     }
 }

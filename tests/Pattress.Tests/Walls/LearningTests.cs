@@ -1,4 +1,3 @@
-using Pattress.Supports;
 using Pattress.Walls;
 
 namespace Pattress.Tests.Walls;
@@ -16,20 +15,4 @@ public class LearningTests
 
     [Fact] // conjugate counts: Beta(18, 2) and one miss make 18/21
     public void Counts_are_conjugate() => Assert.Equal(18.0 / 21, BetaCount.Prior(0.9, 20).Plus(false).Mean, 1e-12);
-
-    [Fact]
-    public void Walls_that_sound_duller_teach_a_lower_rate_and_the_prior_is_kept_without_scans()
-    {
-        var rates = LineRates.Default;
-        var learned = LineLearning.From(rates);
-        Assert.Equal(rates.TapSolidOn, learned.Apply(rates).TapSolidOn, 1e-12);
-        for (int i = 0; i < 12; i++)
-        {
-            LineScan scan = new(2400, [new Tap("t", 600, TapSound.Hollow), new ThinHole("h", 600, HoleMet.Support), new MagnetSweep("m", 530, 670, [600])], []);
-            learned = learned.Plus(scan, SupportModel.Infer(scan, learned.Apply(rates)), rates);
-        }
-        Assert.True(learned.Apply(rates).TapSolidOn < rates.TapSolidOn - 0.15);
-        Assert.True(learned.Apply(rates).MagnetFinds > rates.MagnetFinds);
-        Assert.Equal(12, learned.Holes);
-    }
 }

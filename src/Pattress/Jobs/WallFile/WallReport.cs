@@ -1,3 +1,4 @@
+using Pattress.Jobs.Text;
 using Pattress.Planning.Views;
 using Pattress.Supports;
 using Pattress.Walls;
@@ -15,13 +16,17 @@ public sealed record ReadingChange(string Reading, ReadingInfluence? Wall, LineI
 /// <param name="Next">The check that best settles what the wall is; its <c>Check</c> is empty where none is worth its price.</param>
 public sealed record WallReport(Wall Wall, Reason Is, WallBelief Belief, SupportBelief Line, IReadOnlyList<BelievedZone> Zones, NextWallCheck Next, IReadOnlyList<ReadingChange> Readings)
 {
+    /// <summary>What the house's holes have taught of taps and magnets; null without a hole.</summary>
+    public Reason? Rates { get; init; }
+
     /// <summary>Reports on some walls of a house, in the order given; every wall informs the others.</summary>
     /// <param name="hidden">What will hang hides a thin hole, so that it costs less.</param>
     /// <param name="explain">Adds what each reading changed: one inference a reading.</param>
     public static IReadOnlyList<WallReport> Of(Job house, IReadOnlyList<string> walls, bool hidden, bool explain)
     {
-        var belief = new HouseBelief(house);
-        return [.. house.Walls.Where(w => walls.Contains(w.Id, StringComparer.Ordinal)).Select(w => One(w, belief, hidden, explain))];
+        var learned = HouseRates.Of(house.Walls);
+        var belief = new HouseBelief(house, learned.Rates);
+        return [.. house.Walls.Where(w => walls.Contains(w.Id, StringComparer.Ordinal)).Select(w => One(w, belief, hidden, explain) with { Rates = RatesWords.Of(learned.Learned) })];
     }
 
     /// <summary>What each reading of a wall changed, by the readings' order.</summary>
@@ -50,7 +55,7 @@ public sealed record WallReport(Wall Wall, Reason Is, WallBelief Belief, Support
     private static IReadOnlyList<ReadingChange> Changes(Wall wall, HouseBelief house, IReadOnlyCollection<string>? only)
     {
         var ofWall = house.Explain(wall.Id, only).ToDictionary(i => i.Reading, StringComparer.Ordinal);
-        var ofLine = SupportModel.ExplainNear(LineScans.Of(wall, []), only: only).ToDictionary(i => i.Reading, StringComparer.Ordinal);
+        var ofLine = SupportModel.ExplainNear(LineScans.Of(wall, [], house.Rates), only: only).ToDictionary(i => i.Reading, StringComparer.Ordinal);
         return [.. wall.Readings.Where(r => !r.Withdrawn && (only is null || only.Contains(r.Id))).Select(r => Change(r.Id, ofWall.GetValueOrDefault(r.Id), ofLine.GetValueOrDefault(r.Id)))];
     }
 

@@ -39,7 +39,7 @@ internal static class WallReportJson
         if (report.Belief.FromHouse is { } shift) House(json, shift, says);
         json.WriteSome("readings", report.Readings, (j, r) => Reading(j, r, says));
         json.WriteObjects("cautions", [new Reason("wall_cables"), new Reason("wall_defers")], says.Write);
-        json.WriteObjects("assumptions", [new Reason("assumed_rates")], says.Write);
+        json.WriteObjects<Reason>("assumptions", report.Rates is { } rates ? [new("assumed_rates"), rates] : [new("assumed_rates")], says.Write);
     }
 
     /// <summary>Ceilings: joists that lie one above the other along y instead, and the chance that they do.</summary>
@@ -153,7 +153,7 @@ internal static class WallReportJson
             Number(j, "mean_predicted", b.MeanPredicted);
             Number(j, "share_found", b.ShareFound);
         });
-        json.WriteObjects("rates", log.Rates, (j, r) => { j.WriteString("name", r.Name); j.WriteString("what", r.What); Number(j, "assumed", r.Assumed); Number(j, "now", r.Now); });
+        json.WriteObjects("rates", log.Rates, (j, r) => { j.WriteString("name", r.Name); j.WriteString("what", r.What); Number(j, "assumed", r.Assumed); Number(j, "now", r.Now); Number(j, "prior_weight", r.PriorWeight); Number(j, "weight", r.Weight); });
         json.WriteEndObject();
     }
 

@@ -14,7 +14,7 @@ public sealed class LineOfWall(WallView wall)
     /// <summary>Most places that the joint chance is worked out for.</summary>
     public const int MostJoint = 8;
 
-    private readonly LineScan _scan = LineScans.Whole(wall.Wall);
+    private readonly LineScan _scan = LineScans.Whole(wall.Wall, wall.Rates);
     private readonly double _studs = wall.Answer.BuildUps.Where(b => HasStuds(b.BuildUp)).Sum(b => b.Probability);
     private SupportBelief? _belief;
 

@@ -23,11 +23,13 @@ public sealed class BuiltView : WallView
     internal BuiltView(OneWall wall, HouseBelief house) : base(wall.Wall)
     {
         _house = house;
-        _line = wall.Line;
+        (_line, Rates) = (wall.Line, wall.Rates);
         Answer = WallAnswers.Of(this, house, _line);
     }
 
     public override WallAnswer Answer { get; }
+
+    public override LineRates Rates { get; }
 
     public override IReadOnlyList<Idea> Ideas(BracketActions bracket)
     {
@@ -51,7 +53,7 @@ public sealed class BuiltView : WallView
     {
         double x = bracket.At.X;
         var zone = new Zone(Math.Max(0, x - ZoneMm), Math.Min(Wall.WidthMm, x + ZoneMm));
-        if (SupportModel.Infer(LineScans.Of(Wall, [zone])).Next is not { } next || next.After < next.Before + Settling.LeastGain) return null;
+        if (SupportModel.Infer(LineScans.Of(Wall, [zone], Rates)).Next is not { } next || next.After < next.Before + Settling.LeastGain) return null;
         return new(next.Kind, Wall.Id, new(Math.Round(next.AtMm), bracket.At.Y), items, next.Why, next.Minutes, next.Before, next.After);
     }
 
@@ -60,7 +62,7 @@ public sealed class BuiltView : WallView
     {
         double x = bracket.Actions.At.X + bracket.Actions.Plate.Holes[bracket.Picked!.Best!.Columns[0]].X, sure = bracket.Picked.Sure;
         var at = bracket.Actions.At with { X = x };
-        var met = SupportModel.Infer(LineScans.Probed(Wall, at));
+        var met = SupportModel.Infer(LineScans.Probed(Wall, at, Rates));
         double then = Math.Min(1, met.UsableAt(at.X, at.Y) / Math.Max(0.02, 1 - met.DabProbability));
         return new("probe", Wall.Id, bracket.Actions.At with { X = Math.Round(x) }, items, new Reason("check_probe", Said.Length(x), Said.Percent(sure), Said.Percent(then)), CheckMinutes.Of("probe"), sure, then);
     }

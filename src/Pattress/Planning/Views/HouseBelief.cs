@@ -15,7 +15,8 @@ public sealed class HouseBelief
     private readonly IReadOnlyList<WallEvidence> _evidence;
     private readonly Dictionary<string, SupportBelief> _lines;
 
-    public HouseBelief(Job job) : this([.. job.Walls.Select(w => OneWall.Of(w, job.Settings))])
+    /// <param name="rates">How taps and magnets mislead; null: as the job's own holes teach it.</param>
+    public HouseBelief(Job job, LineRates? rates = null) : this(Alone(job, rates ?? HouseRates.Of(job.Walls).Rates))
     {
     }
 
@@ -24,8 +25,14 @@ public sealed class HouseBelief
         foreach (var belief in HouseModel.Infer([.. walls.Select(w => w.Evidence)], [.. walls.Select(w => w.Posterior)], WallRates.Default)) _walls[belief.WallId] = belief;
         foreach (var wall in walls) _zones[wall.Wall.Id] = wall.Zones;
         _evidence = [.. walls.Select(w => w.Evidence)];
+        Rates = walls.Count > 0 ? walls[0].Rates : LineRates.Default;
         _lines = walls.ToDictionary(w => w.Wall.Id, w => w.Line, StringComparer.Ordinal);
     }
+
+    private static List<OneWall> Alone(Job job, LineRates rates) => [.. job.Walls.Select(w => OneWall.Of(w, job.Settings, rates))];
+
+    /// <summary>How taps and magnets mislead, as the house's holes have taught it.</summary>
+    public LineRates Rates { get; }
 
     /// <summary>Where the wall's supports are believed to be, if it has any.</summary>
     public SupportBelief Line(string wall) => _lines[wall];

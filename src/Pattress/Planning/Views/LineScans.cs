@@ -6,29 +6,31 @@ namespace Pattress.Planning.Views;
 /// <summary>Turns the readings on a wall into one scan along its width: studs stand upright, so only x counts and every height adds.</summary>
 public static class LineScans
 {
-    public static LineScan Of(Wall wall, IReadOnlyList<Zone> zones) =>
+    /// <param name="rates">As the job's holes have taught them; null: as assumed.</param>
+    public static LineScan Of(Wall wall, IReadOnlyList<Zone> zones, LineRates? rates = null) =>
         new(wall.WidthMm, All(wall, Same), zones)
         {
+            Rates = rates,
             IsCeiling = wall.Kind == "ceiling",
             WallHeightMm = wall.Kind == "wall" ? wall.HeightMm : 0,
             Openings = [.. wall.Openings.Select(o => new LineOpening(o.Area.X, o.Area.Right, false))],
         };
 
     /// <summary>A wall along its width; a ceiling both ways.</summary>
-    internal static LineScan Whole(Wall wall) => wall.Kind == "ceiling" ? BothWays(wall) : Of(wall, []);
+    internal static LineScan Whole(Wall wall, LineRates? rates = null) => wall.Kind == "ceiling" ? BothWays(wall, rates) : Of(wall, [], rates);
 
     /// <summary>The same with one thin hole more that met a support.</summary>
-    internal static LineScan Probed(Wall wall, Point at)
+    internal static LineScan Probed(Wall wall, Point at, LineRates rates)
     {
-        var scan = Whole(wall);
+        var scan = Whole(wall, rates);
         var probed = scan with { Readings = [.. scan.Readings, new ThinHole("probe", at.X, HoleMet.Support, at.Y)] };
         return scan.OtherWay is not { } other ? probed
             : probed with { OtherWay = other with { Readings = [.. other.Readings, new ThinHole("probe", at.Y, HoleMet.Support, at.X)] } };
     }
 
     /// <summary>A ceiling read both ways: its joists may be spaced along x or along y.</summary>
-    public static LineScan BothWays(Wall ceiling) =>
-        Of(ceiling, []) with { OtherWay = new(ceiling.HeightMm, All(ceiling, Turned), []) { IsCeiling = true } };
+    public static LineScan BothWays(Wall ceiling, LineRates? rates = null) =>
+        Of(ceiling, [], rates) with { OtherWay = new(ceiling.HeightMm, All(ceiling, Turned), []) { IsCeiling = true } };
 
     /// <summary>A hole or tap in a noggin, a lintel or a boxing says nothing of the supports beside it; the wall's own kinds of part do.</summary>
     private static bool InAnother(Wall wall, Reading r) =>

@@ -1,0 +1,32 @@
+using Pattress.Jobs;
+using Pattress.Supports;
+
+namespace Pattress.Planning.Views;
+
+/// <summary>
+/// How taps and magnets mislead in this house: the assumed rates as a prior, re-estimated from the walls that have holes. All
+/// walls share them, those without a hole too.
+/// </summary>
+/// <param name="Teachers">Walls with a hole that says what it met, by their ids.</param>
+public sealed record HouseRates(IReadOnlyList<Wall> Teachers, LineLearning Learned)
+{
+    public LineRates Rates => Learned.Rates;
+
+    /// <param name="before">What an earlier state of the job taught: it holds while no wall with a hole has changed.</param>
+    public static HouseRates Of(IReadOnlyList<Wall> walls, HouseRates? before = null)
+    {
+        List<Wall> teachers = [.. walls.Where(w => w.Readings.Any(r => Teaches(w, r))).OrderBy(w => w.Id, StringComparer.Ordinal)];
+        return before is not null && before.Teachers.SequenceEqual(teachers, ReferenceEqualityComparer.Instance) ? before
+            : new(teachers, LineLearning.Of([.. teachers.Select(w => LineScans.Whole(w))], LineRates.Default, LinePriors.Default));
+    }
+
+    /// <summary>The rates as they were when a wall had these readings only; the other walls as they are.</summary>
+    public LineRates When(Wall then)
+    {
+        for (int i = 0; i < Teachers.Count; i++)
+            if (Teachers[i].Id == then.Id) return Learned.With(i, then.Readings.Any(r => Teaches(then, r)) ? LineScans.Whole(then) : null);
+        return Rates;
+    }
+
+    private static bool Teaches(Wall wall, Reading r) => !r.Withdrawn && r.Kind is "hole" or "probe" && LineScans.HoleOf(wall, r) is not null;
+}
