@@ -12,7 +12,11 @@ internal sealed class LayoutSheet(Sheet sheet, Say say)
         foreach (var item in answer.Items)
         {
             sheet.Heading(sheet.T("item.on", Said.Words(item.Id), Said.Words(item.Wall), Said.Words(item.Name.Length > 0 ? item.Name : item.Id)));
-            for (int i = 0; i < item.Layouts.Count; i++) sheet.Item($"{i + 1}.", One(item.Layouts[i]));
+            for (int i = 0; i < item.Layouts.Count; i++)
+            {
+                sheet.Item($"{i + 1}.", One(item.Layouts[i]));
+                if (item.Layouts[i].Enter is { } enter) sheet.Paragraph(say.Sentence(enter), 3);
+            }
         }
 
         foreach (var line in answer.Lines) sheet.Item("!", $"{say.Sentence(line.Why)} {string.Join("; ", line.Things.Select(t => sheet.T("layout.then", Said.Words(sheet.Verdict(t.Before)), Said.Words(sheet.Verdict(t.After)), Said.Words(t.Id))))}.");

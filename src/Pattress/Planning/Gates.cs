@@ -35,6 +35,15 @@ public static class Gates
             : new(Verdict.CheckFirst, found[0].Why, [.. found.Select(f => f.Remedy).Distinct()], [.. found.Select(f => f.Check)]);
     }
 
+    /// <summary>The wall itself is to be looked at before any hole in it, whatever hangs there and however it is fixed.</summary>
+    internal static bool WallFirst(Fixture fixture, WallView wall, Ask ask)
+    {
+        var found = new List<(Reason Why, Reason Remedy, CheckToDo Check)>();
+        Coating(fixture, wall, ask, found);
+        Further(fixture, wall, [], found);
+        return found.Count > 0;
+    }
+
     private static double Sure(BracketPlan b) => b.Picked?.Sure ?? -1;
 
     private static BracketPlan Weakest(IReadOnlyList<BracketPlan> brackets) => brackets.OrderByDescending(b => Choice.Rounded(b.Answer.Utilisation)).First();

@@ -22,4 +22,7 @@ public sealed record ItemLayout(
 {
     /// <summary>The timber between brackets and wall, where there is one.</summary>
     public BearerPlan? Bearer { get; init; }
+
+    /// <summary>What to enter by hand to have it in the job; null where it is taken over as it is.</summary>
+    public Reason? Enter { get; init; }
 }

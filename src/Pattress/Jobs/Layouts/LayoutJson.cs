@@ -73,5 +73,9 @@ public static class LayoutJson
         json.WriteNumber("off_even_mm", layout.OffEvenMm);
         json.WriteNumber("off_symmetric_mm", layout.OffSymmetricMm);
         if (layout.Bearer is { } bearer) WriteBearer(json, bearer);
+        if (layout.Enter is not { } enter) return;
+        json.WriteStartObject("enter");
+        says.Write(json, enter);
+        json.WriteEndObject();
     }
 }

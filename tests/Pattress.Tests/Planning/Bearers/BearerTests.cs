@@ -102,6 +102,46 @@ public class BearerTests
         Assert.Contains(bearers, b => b.Layout.Bearer!.Holds);
     }
 
+    /// <summary>A textured coating of 1978 is sampled before any hole (DESIGN, safety): timber on the face is screwed through it as well.</summary>
+    [Fact]
+    public void No_bearer_is_ready_where_the_wall_itself_is_to_be_looked_at_first()
+    {
+        var job = DemoHouse.Read("textured-ceiling");
+        var bearers = JobLayout.Of(job, PlanData.Embedded).Items.SelectMany(i => i.Layouts).Where(l => l.Bearer is not null).ToList();
+        Assert.Contains(bearers, b => b.Kind == "batten" && b.Bearer!.Holds);
+        Assert.All(bearers, b => Assert.NotEqual(Verdict.Ready, b.Verdict));
+        // The coating alone makes the difference: on the bay's plain face the same timber is ready.
+        Verdict Batten(Job j) => JobLayout.Of(j, PlanData.Embedded).Items.Single(i => i.Id == "bay-pole").Layouts.Single(l => l.Kind == "batten").Verdict;
+        Assert.Equal((Verdict.Ready, Verdict.CheckFirst), (Batten(DemoHouse.Job), Batten(DemoHouse.WithWall(DemoHouse.Job, "bay", w => w with { Condition = w.Condition with { Coating = "textured" } }))));
+    }
+
+    /// <summary>What the page says to enter for a batten is a thing that the plan finds ready or to be checked, its brackets where the batten is held.</summary>
+    [Fact]
+    public void A_batten_says_what_to_enter_and_that_can_be_planned()
+    {
+        var layout = JobLayout.Of(DemoHouse.Job, PlanData.Embedded).Items.Single(i => i.Id == "bay-pole").Layouts.Single(l => l.Kind == "batten");
+        var said = layout.Enter!;
+        Assert.Equal("layout_batten_enter", said.Code);
+        // By hand: 32 x 95 mm of timber, 500 kg/m3, beside the pole and its curtains.
+        double pole = DemoHouse.Plan.Items.Single(i => i.Id == "bay-pole").MassKg, timber = 0.032 * 0.095 * (layout.Bearer!.ToMm - layout.Bearer.FromMm) / 1000 * 500;
+        Assert.Equal(pole + timber, said.Values[1].Number, 1e-9);
+        var free = new Fixture
+        {
+            Id = "batten", Wall = "bay", What = "free", At = new(layout.Bearer.Held[0].At, layout.Bearer.YMm), Brackets = [.. layout.Bearer.Held.Select(h => new Point(Math.Round(h.At), layout.Bearer.YMm))],
+            Numbers = new SortedDictionary<string, double>(StringComparer.Ordinal) { ["mass_kg"] = said.Values[1].Number, ["cog_out_mm"] = said.Values[2].Number },
+        };
+        Assert.NotEqual(Verdict.NotHere, DemoHouse.Item(DemoHouse.Job with { Fixtures = [.. DemoHouse.Job.Fixtures, free] }, "batten").Verdict);
+        Assert.All(JobLayout.Of(DemoHouse.Job, PlanData.Embedded).Items.SelectMany(i => i.Layouts), l => Assert.Equal(l is { Kind: "batten", Bearer.Holds: true }, l.Enter is not null));
+    }
+
+    [Fact]
+    public void A_bearer_that_does_not_hold_says_why_and_no_percentage_beyond_reason()
+    {
+        foreach (string sample in new[] { "rented-flat", "steel-stud-office", "textured-ceiling", "masonry-house" })
+            foreach (var l in JobLayout.Of(DemoHouse.Read(sample), PlanData.Embedded).Items.SelectMany(i => i.Layouts).Where(l => l.Bearer is { Holds: false }))
+                Assert.StartsWith("layout_bearer_", l.Why.Code, StringComparison.Ordinal);
+    }
+
     /// <summary>Two shelves 30 mm apart in height are offered one line; the one that moves least with the best verdicts wins; 60 mm apart they are left alone.</summary>
     [Fact]
     public void Things_that_hang_nearly_level_get_one_line()
