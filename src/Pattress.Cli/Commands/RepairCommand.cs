@@ -52,7 +52,10 @@ internal static class RepairCommand
 
     private static string One(Sheet sheet, RepairAnswer way, Say say)
     {
-        string says = $"{sheet.Verdict(way.Verdict)}: {say.Sentence(way.Why)} " + sheet.T("repair.cost", Said.Words(say.At(way.At)), Said.Words(way.Minutes.ToString("0.#", CultureInfo.InvariantCulture)), Said.Money(way.Price));
+        string what = $"{sheet.Verdict(way.Verdict)}: {say.Sentence(way.Why)}";
+        // What is advised against has no price.
+        if (way.Verdict == Verdict.NotHere) return what;
+        string says = what + " " + sheet.T("repair.cost", Said.Words(say.At(way.At)), Said.Words(way.Minutes.ToString("0.#", CultureInfo.InvariantCulture)), Said.Money(way.Price));
         return way.WaitHours > 0 ? $"{says}; {sheet.T("repair.wait", Said.Words(way.WaitHours.ToString("0", CultureInfo.InvariantCulture)))}" : says + ".";
     }
 }

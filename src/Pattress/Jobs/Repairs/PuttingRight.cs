@@ -39,20 +39,26 @@ public static class PuttingRight
         if (now is null || now.Brackets.Count <= bracket || bracket < 0) return [];
         var place = now.Brackets[bracket];
         var ways = new List<RepairAnswer>();
-        ways.AddRange(Same(job, now, place, remains, catalogue));
-        ways.AddRange(Patched(job, now, place, remains, catalogue));
+        // What nothing holds as a whole is not put back with one bracket.
+        if (now.Verdict != Verdict.NotHere)
+        {
+            ways.AddRange(Same(job, now, place, remains, catalogue));
+            ways.AddRange(Patched(job, now, place, remains, catalogue));
+        }
+
         ways.AddRange(Moved(job, now, bracket, remains, data));
         ways.AddRange(Shifted.Of(job, now, bracket, remains, data));
         if (!IsSolid(place)) ways.Add(Opened(job, place.At));
+        if (ways.Count == 0) ways.Add(new("elsewhere", "", place.At, Verdict.NotHere, 0, 0, 0, new("repair_elsewhere")));
         return [.. ways.OrderBy(w => w.Verdict).ThenBy(w => w.Price).ThenBy(w => w.Way, StringComparer.Ordinal).Select(w => w with { Assumptions = [.. AssumedOf(w, remains)] })];
     }
 
     private static IEnumerable<Assumption> AssumedOf(RepairAnswer way, Remains remains)
     {
-        if (way.Way != "open_up" && remains.Crushed) yield return new("assume_crushed", [Said.Length(Remains.CrushedMm)], Assumed);
-        else if (way.Way != "open_up" && remains.Torn) yield return new("assume_torn", [Said.Length(Remains.TornMm)], Assumed);
+        if (way.Fixing.Length > 0 && remains.Crushed) yield return new("assume_crushed", [Said.Length(Remains.CrushedMm)], Assumed);
+        else if (way.Fixing.Length > 0 && remains.Torn) yield return new("assume_torn", [Said.Length(Remains.TornMm)], Assumed);
         if (way.Way is "patch_wood" or "patch_masonry") yield return new("assume_patch", [Said.Length(RepairWay.WidestPatchMm)], Assumed);
-        if (way.Way == "patch_wood") { yield return AssumedNumbers.Of("end_grain_share"); yield return new("assume_dowel_sideways", [], Assumed); }
+        if (way is { Way: "patch_wood", Why.Code: not "repair_no_dowel_rule" }) { yield return AssumedNumbers.Of("end_grain_share"); yield return new("assume_dowel_sideways", [], Assumed); }
         if (way.Way == "move") yield return new("assume_moves", [Said.Length(Steps[0]), Said.Length(Steps[^1])], Assumed);
         if (way.Way == "shift") { yield return Shifted.Tried; yield return Shifted.Sound; }
     }
@@ -112,7 +118,8 @@ public static class PuttingRight
             var rule = RepairWay.Of("move");
             var size = data.Catalogue.Find(again.Brackets[bracket].Fixing!)!;
             double minutes = rule.Minutes + (again.Brackets[bracket].Count * size.Minutes);
-            yield return new("move", size.Id, to, again.Verdict, minutes, rule.WaitHours, Priced(job, rule.Price + (again.Brackets[bracket].Count * size.Price), minutes), WhyOf("move", size.Id));
+            yield return new("move", size.Id, to, again.Verdict, minutes, rule.WaitHours, Priced(job, rule.Price + (again.Brackets[bracket].Count * size.Price), minutes),
+                new(off > 0 ? "repair_move_right" : "repair_move_left", Said.Name(size.Id), Said.Length(Math.Abs(off))));
             yield break;
         }
     }
@@ -142,7 +149,6 @@ public static class PuttingRight
     {
         "bigger" => new("repair_bigger", Said.Name(size)),
         "bridge" => new("repair_bridge", Said.Name(size)),
-        "patch_masonry" => new("repair_patch_masonry", Said.Name(size)),
-        _ => new("repair_move", Said.Name(size)),
+        _ => new("repair_patch_masonry", Said.Name(size)),
     };
 }

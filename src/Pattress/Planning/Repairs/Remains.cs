@@ -13,7 +13,7 @@ public sealed record Remains(double HoleMm, bool Torn, bool Crushed)
     public double LostMm => HoleMm + (2 * (Crushed ? CrushedMm : Torn ? TornMm : 0));
 }
 
-/// <summary>A way to put it right: <c>bigger</c> (in the same hole), <c>move</c>, <c>shift</c> (the whole thing), <c>bridge</c> (a bearer plate behind the damage), <c>patch_wood</c>, <c>patch_masonry</c> or <c>open_up</c>.</summary>
+/// <summary>A way to put it right: <c>bigger</c> (in the same hole), <c>move</c>, <c>shift</c> (the whole thing), <c>bridge</c> (a bearer plate behind the damage), <c>patch_wood</c>, <c>patch_masonry</c> or <c>open_up</c>; <c>elsewhere</c> where there is none.</summary>
 /// <param name="Minutes">Work besides drilling and setting.</param>
 /// <param name="WaitHours">Until filler or plaster may carry.</param>
 /// <param name="Price">Materials besides fixings.</param>

@@ -130,6 +130,22 @@ public class PuttingRightTests
     }
 
     [Fact]
+    public void Where_nothing_holds_the_one_way_left_says_so_and_a_bracket_alone_is_not_put_back()
+    {
+        var only = Assert.Single(PuttingRight.Of(DemoHouse.Read("masonry-house"), "front-pole", 0, new(10, false, false), PlanData.Embedded));
+        Assert.Equal(("elsewhere", Verdict.NotHere, "repair_elsewhere"), (only.Way, only.Verdict, only.Why.Code));
+        Assert.DoesNotContain(PuttingRight.Of(Job, "coats", 0, new(10, false, false), PlanData.Embedded), w => w.Way.StartsWith("patch", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_move_says_how_far_and_which_way()
+    {
+        var move = InDemo("breast-mirror", 10).First(w => w.Way == "move");
+        Assert.Equal(move.At.X < 455 ? "repair_move_left" : "repair_move_right", move.Why.Code);
+        Assert.Equal(Math.Abs(move.At.X - 455), move.Why.Values[1].Number);
+    }
+
+    [Fact]
     public void A_bracket_that_is_not_there_has_no_ways() => Assert.Empty(PuttingRight.Of(Job, "picture", 7, new(8, false, false), PlanData.Embedded));
 
     [Fact]
