@@ -18,19 +18,21 @@ internal sealed class CertaintySheet(Sheet sheet)
     private void Write(JsonElement root)
     {
         sheet.Paragraph(root.Text("title"));
-        foreach (var item in root.List("items")) WriteItem(item);
+        var reasons = new SharedReasons(root.List("items"));
+        foreach (var item in root.List("items")) WriteItem(item, reasons);
+        reasons.Write(sheet);
         ChangedSheet.Write(sheet, root);
         CautionSheet.Write(sheet, root);
     }
 
-    private void WriteItem(JsonElement item)
+    private void WriteItem(JsonElement item, SharedReasons reasons)
     {
         sheet.Heading(sheet.T("item.verdict", Said.Words(item.Text("id")), Said.Words(sheet.Verdict(item.Text("verdict"))), Said.Words(item.Text("name"))));
         if (item.GetProperty("planned").GetBoolean()) WriteNumbers(item);
-        sheet.Item(sheet.T("target"), sheet.T("target.says", Said.Words(item.Percent("target_probability")), Said.Plain(item.Number("target_beta")), Said.Words(item.Text("class").Replace('_', ' ')), Said.Words(item.Text("target_source"))));
+        sheet.Item(sheet.T("target"), sheet.T("target.says", Said.Words(item.Percent("target_probability")), Said.Plain(item.Number("target_beta")), Said.Name("class." + item.Text("class")), Said.Words(item.Text("target_source"))));
         WriteUnknowns(item);
         foreach (var help in item.List("helps")) sheet.Item(help.Text("code") == "help_ample" ? "-" : sheet.T("helps"), help.Why());
-        foreach (var reason in item.List("reasons")) sheet.Item("-", reason.Why());
+        foreach (string reason in reasons.Own(item)) sheet.Item("-", reason);
     }
 
     private void WriteNumbers(JsonElement item)
@@ -47,7 +49,7 @@ internal sealed class CertaintySheet(Sheet sheet)
         var unknowns = item.List("unknowns");
         if (unknowns.Count == 0) return;
         var table = sheet.Table("what_matters", ">if_known");
-        foreach (var unknown in unknowns) table.Row(unknown.Why(), unknown.Percent("probability_if_known"));
+        foreach (var unknown in unknowns) table.Row(unknown.Why(), Shows.Chance(unknown.Number("probability_if_known")));
         sheet.Write(table);
     }
 }

@@ -20,13 +20,15 @@ internal sealed class ProofSheet(Sheet sheet, Settings settings)
     private void Write(JsonElement root)
     {
         sheet.Paragraph(root.Text("title"));
-        foreach (var item in root.List("items")) WriteItem(item);
+        var reasons = new SharedReasons(root.List("items"));
+        foreach (var item in root.List("items")) WriteItem(item, reasons);
+        reasons.Write(sheet);
         WriteWays(root);
         ChangedSheet.Write(sheet, root);
         CautionSheet.Write(sheet, root);
     }
 
-    private void WriteItem(JsonElement item)
+    private void WriteItem(JsonElement item, SharedReasons reasons)
     {
         sheet.Heading(sheet.T("item.verdict", Said.Words(item.Text("id")), Said.Words(sheet.Verdict(item.Text("verdict"))), Said.Words(item.Text("name"))));
         WritePulls(item.List("pulls"));
@@ -34,7 +36,7 @@ internal sealed class ProofSheet(Sheet sheet, Settings settings)
         foreach (var s in item.List("samples"))
             sheet.Paragraph(sheet.T("sample", Said.Count((int)item.Number("count")), Said.Count((int)s.Number("count")), Said.Force(s.Number("load_n"))));
         if (item.Text("scope") != "nothing" || item.GetProperty("recorded").Number("failed") > 0) WriteState(item.GetProperty("recorded"));
-        foreach (var reason in item.List("reasons")) sheet.Item("-", reason.Why());
+        foreach (string reason in reasons.Own(item)) sheet.Item("-", reason);
     }
 
     private void WritePulls(IReadOnlyList<JsonElement> pulls)
@@ -68,6 +70,12 @@ internal sealed class ProofSheet(Sheet sheet, Settings settings)
 
     private void WriteState(JsonElement state)
     {
+        if (state.Number("held") + state.Number("failed") == 0)
+        {
+            sheet.Item(sheet.T("recorded"), state.Why());
+            return;
+        }
+
         string chance = state.Maybe("probability_after") is { } after ? " " + sheet.T("recorded.chance", Said.Words(state.Percent("probability_before")), Said.Percent(after)) : "";
         sheet.Item(sheet.T("recorded"), sheet.T("recorded.says", Said.Count((int)state.Number("held")), Said.Count((int)state.Number("failed"))) + $" {state.Why()}{chance}");
     }

@@ -15,7 +15,7 @@ internal sealed record Say(Settings Settings)
     public string Sentence(Assumption assumed)
     {
         string said = Ended(Texts.Sentence(assumed.Code, assumed.Values, Settings));
-        return assumed.Source.Length == 0 || assumed.Source == "assumed" ? said : $"{said} ({assumed.Source})";
+        return assumed.Source is "" or "assumed" or "invented" ? said : $"{said} ({assumed.Source})";
     }
 
     public string Name(string id) => Texts.Name(id, Settings);

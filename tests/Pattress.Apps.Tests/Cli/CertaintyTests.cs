@@ -38,6 +38,26 @@ public class CertaintyTests
         Assert.True(answer.GetProperty("pairs")[0].GetProperty("tests_of_each").GetInt32() > 2);
     }
 
+    [Theory]
+    [InlineData("certainty", "The verdict goes by design action over design resistance")]
+    [InlineData("proof", "Holding time and allowed movement are assumed.")]
+    public async Task What_all_things_share_is_said_once(string command, string shared)
+    {
+        string said = (await Ran.Pattress(command, Samples.DemoHouse)).Out;
+        Assert.Equal(2, said.Split(shared).Length);
+        Assert.Contains("Of all of them", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_chance_reads_as_one_and_what_is_no_pull_is_not_counted()
+    {
+        Assert.Contains("with a chance of", (await Ran.Reading("kind,load_n\na,500\na,540\nb,480\nb,520\n", "compare", "-")).Out, StringComparison.Ordinal);
+        string certainty = (await Ran.Pattress("certainty", Samples.DemoHouse)).Out;
+        Assert.DoesNotMatch(@"(?m) 0 %\s*$", certainty);
+        Assert.DoesNotContain("Under 0", certainty, StringComparison.Ordinal);
+        Assert.DoesNotContain("0 held, 0 failed", (await Ran.Pattress("proof", Samples.DemoHouse)).Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Certainty_gives_chance_target_and_what_would_help()
     {

@@ -12,7 +12,7 @@ public static class CertaintyOf
     private const double WorthTesting = 0.8;
 
     /// <summary>A chance below this share of the target needs no further test (assumed).</summary>
-    private const double Ample = 0.01;
+    private const double Ample = 0.1;
 
     /// <summary>Every item of a plan, in its order.</summary>
     public static IReadOnlyList<ItemCertainty> All(PlanAnswer plan, Job job) => [.. plan.Items.Select(i => Item(i, plan, job))];

@@ -67,6 +67,9 @@ public static class Shows
         };
     }
 
+    /// <summary>A chance of what may happen: one too small for the machine is small, not nothing.</summary>
+    public static string Chance(double fraction) => Percent(fraction == 0 ? double.Epsilon : fraction);
+
     /// <summary>Two decimals, the sign of the currency before it, or its code.</summary>
     public static string Money(decimal amount, string currency) =>
         (amount < 0 ? "-" : "") + Sign(currency) + Math.Round(Math.Abs(amount), 2, MidpointRounding.AwayFromZero).ToString("#,0.00", CultureInfo.InvariantCulture);
