@@ -32,14 +32,14 @@ internal static class Campaign
         return known.Count == 0 ? 1 : 0;
     }
 
-    internal static int Run(string folder, int seconds)
+    internal static int Run(string folder, int seconds, int seed = Seed)
     {
         var (clock, usable) = (Stopwatch.StartNew(), Usable(folder));
         string log = Path.Combine(folder, "results.tsv");
         var done = File.Exists(log) ? File.ReadLines(log).Select(l => int.Parse(l.Split('\t')[0], CultureInfo.InvariantCulture)).ToHashSet() : [];
         using var results = File.AppendText(log);
         Process? worker = null;
-        foreach (var mutant in Ordered(folder).Where(m => !done.Contains(m.Id)))
+        foreach (var mutant in Ordered(folder, seed).Where(m => !done.Contains(m.Id)))
         {
             if (clock.Elapsed.TotalSeconds > seconds) break;
             var tests = usable.Where(t => mutant.Id == 0 || Array.BinarySearch(t.Reaches, mutant.Id) >= 0).OrderBy(t => t.Ms).ToList();
@@ -61,10 +61,10 @@ internal static class Campaign
         new Known(int.Parse(p[0], CultureInfo.InvariantCulture), long.Parse(p[1], CultureInfo.InvariantCulture), p[2], p[3], p[4] == "" ? [] : [.. p[4].Split(',').Select(int.Parse)]))];
 
     /// <summary>The planted one first, the rest shuffled by the seed: any part of them is a fair sample.</summary>
-    private static IEnumerable<Mutant> Ordered(string folder)
+    private static IEnumerable<Mutant> Ordered(string folder, int seed)
     {
         var all = Mutants(folder).ToArray();
-        new Random(Seed).Shuffle(all.AsSpan(1));
+        new Random(seed).Shuffle(all.AsSpan(1));
         return all;
     }
 

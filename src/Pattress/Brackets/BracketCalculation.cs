@@ -43,8 +43,21 @@ internal static class BracketCalculation
         var list = new List<Reason>();
         for (int i = 0; i < c.Fixings.Count; i++)
             if (!Outline.Holds(c.Outline, c.Fixings[i].Point.X, c.Fixings[i].Point.Y)) list.Add(new("fixing_outside_outline", Said.Count(i + 1)));
+        if (Nearest(c) is { } pair) list.Add(new("fixings_nearly_coincide", Said.Count(pair.First + 1), Said.Count(pair.Second + 1), Said.Length(Together * c.Plate.Size)));
         if (worst is { Exhaustive: false }) list.Add(new("stiffness_worst_case_searched"));
         return list;
+    }
+
+    // Two fixings so near to one another, as a share of the plate, that no bracket has them.
+    private const double Together = 0.01;
+
+    private static (int First, int Second)? Nearest(BracketCase c)
+    {
+        for (int i = 1; i < c.Fixings.Count; i++)
+            for (int j = 0; j < i; j++)
+                if (Math.Max(Math.Abs(c.Fixings[i].Point.X - c.Fixings[j].Point.X), Math.Abs(c.Fixings[i].Point.Y - c.Fixings[j].Point.Y)) < Together * c.Plate.Size)
+                    return (j, i);
+        return null;
     }
 
     private static Problem? Problem(in ContactAnswer a) => a.Status switch

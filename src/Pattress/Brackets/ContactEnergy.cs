@@ -47,7 +47,6 @@ internal ref struct ContactEnergy
     {
         Evaluations++;
         Gradient = new Triple(-Load.A, -Load.B, -Load.C);
-        Second = default;
         AddFixings(u);
         double pulled = Gradient.A;
         Pulled = Gradient.A + Load.A;

@@ -23,20 +23,19 @@ public static class InstantaneousCentre
 
     /// <summary>
     /// The load a group carries, in single fixings' strengths, under a force through <paramref name="at"/> in a direction.
-    /// Null when there is no fixing or the search did not balance to 1e-9.
+    /// Null when there is no fixing.
     /// </summary>
     public static double? Coefficient(ReadOnlySpan<Corner> fixings, Corner at, double directionDegrees, SlipCurve curve)
     {
         if (fixings.Length == 0) return null;
         double c = Math.Cos(directionDegrees * Math.PI / 180), s = Math.Sin(directionDegrees * Math.PI / 180);
-        double size = fixings.Length == 0 ? 1 : Spread(fixings, at);
+        double size = Spread(fixings, at);
         var load = new Triple(c, s, 0);
-        double low = 0, high = fixings.Length, slip = 0;
+        double low = 0, high = fixings.Length;
         for (int round = 0; round < Rounds && high - low > 1e-12 * fixings.Length; round++)
         {
             double share = (low + high) / 2;
-            slip = Turned(fixings, at, size, curve, share, load);
-            if (slip > curve.LastSlip) high = share;
+            if (Turned(fixings, at, size, curve, share, load) > curve.LastSlip) high = share;
             else low = share;
         }
         return (low + high) / 2;

@@ -63,10 +63,11 @@ public static class ShearGroup
     {
         if (stiffness.TryDescent(load, 0, out u) && Determined(stiffness)) return true;
         double little = 1e-6 * stiffness.Trace;
+        (stiffness.AA, stiffness.BB, stiffness.CC) = (stiffness.AA + little, stiffness.BB + little, stiffness.CC + little);
         u = default;
         for (int round = 0; round < 4; round++)
         {
-            if (!stiffness.TryDescent(Unbalanced(points, u, load, middle), little, out var step)) return false;
+            if (!stiffness.TryDescent(Unbalanced(points, u, load, middle), 0, out var step)) return false;
             u = u.Plus(1, step);
         }
         return Unbalanced(points, u, load, middle).Norm <= 1e-9 * load.Norm;

@@ -146,4 +146,16 @@ public sealed class PlatesAndCasesTests
         ])
             Same((helps ? light : heavy) * g + variable * q, Combination.Design(g, q, settings));
     }
+
+    // Plates of 40 x 100 lie on one another where the brackets are less than 40 across and less than 100 up from each other; the first such pair is named, with its distance.
+    [Theory]
+    [InlineData(39, 0, 39.0), InlineData(-30, 40, 50.0), InlineData(0, 99, 99.0), InlineData(0.3, 0.4, 0.5)]
+    [InlineData(41, 0, null), InlineData(0, -101, null), InlineData(-41, 99, null), InlineData(39, 101, null)]
+    public void Plates_that_lie_on_one_another(double x, double y, double? apart)
+    {
+        var rail = Of("towel_rail", ("bracket_width_mm", 40), ("bracket_height_mm", 100), ("holes", 2)).Placed((-200, 0), (0, 0), (x, y)).Load();
+        var said = rail.Cautions.Where(c => c.Code == "caution_brackets_overlap").ToList();
+        Assert.Equal(apart is null ? 0 : 1, said.Count);
+        if (apart is { } mm) Assert.Equal((2, 3, mm), (said[0].Values[0].Number, said[0].Values[1].Number, Math.Round(said[0].Values[2].Number, 9)));
+    }
 }

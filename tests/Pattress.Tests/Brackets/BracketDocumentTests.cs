@@ -100,6 +100,11 @@ public class BracketDocumentTests
     {
         var answer = BracketDocument.Answer($$"""{{{Outline}},"fixings":[{"x_mm":0,"y_mm":120}],"load":{"n_n":5,"my_nmm":5000} }""");
         Assert.Contains(answer.Value!.Cautions, c => c.Code == "fixing_outside_outline");
+        // In the document by its number, counted from 1.
+        using var json = JsonDocument.Parse(BracketDocument.Json(answer.Value));
+        var caution = json.RootElement.GetProperty("cautions")[0];
+        Assert.Equal(("fixing_outside_outline", 1), (caution.GetProperty("code").GetString(), caution.GetProperty("values")[0].GetInt32()));
+        Assert.False(json.RootElement.GetProperty("assumptions")[0].TryGetProperty("values", out _));
     }
 
     /// <summary>Each number of the answer is a member of the document: by statics 100 N down on two fixings alike is 50 N down on each, the gap field gives the tension back.</summary>

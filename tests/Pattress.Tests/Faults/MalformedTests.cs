@@ -11,7 +11,7 @@ public class MalformedTests
     private static readonly string[] BeyondSchema =
     [
         "duplicate_field", "duplicate_id", "unknown_wall", "unknown_fixing", "duplicate_stock", "off_wall", "empty_sweep", "hit_outside_sweep", "solid_beyond_depth",
-        "wrong_surface", "brackets_coincide", "too_few_brackets", "too_many_brackets", "broken_text",
+        "wrong_surface", "brackets_coincide", "brackets_nearly_coincide", "too_few_brackets", "too_many_brackets", "broken_text",
         // The schema asks of a text that it look like a number with a unit; which units there are the reader knows.
         "quantity_wrong_unit", "quantity_too_large",
     ];

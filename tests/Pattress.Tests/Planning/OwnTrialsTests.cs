@@ -38,6 +38,16 @@ public class OwnTrialsTests
     [Fact]
     public void Without_tests_every_board_fixing_says_so() => Assert.Contains(OnBoard.Assumptions, a => a.Code == "assume_no_trials");
 
+    /// <summary>The doubt is said as a distribution: its scatter in all (0.25, assumed), and what the mechanics make of it by the hand arithmetic of docs/theory/strength.md: 0.13239 and 0.10595.</summary>
+    [Fact]
+    public void Model_error_stands_in_the_plan()
+    {
+        var said = OnBoard.Assumptions.First(a => a.Code == "assume_no_trials").Values;
+        Assert.Equal(0.25, said[1].Number);
+        Assert.Equal(0.13239, said[2].Number, 2e-5);
+        Assert.Equal(0.10595, said[3].Number, 2e-5);
+    }
+
     /// <summary>Four tests, tests in a board nobody named, and tests in a thicker board raise nothing.</summary>
     [Fact]
     public void Too_few_or_other_boards_raise_nothing()

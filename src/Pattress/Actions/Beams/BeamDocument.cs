@@ -101,9 +101,21 @@ public static class BeamDocument
         for (int i = 0; i < c.Beam.Supports.Count; i++)
             if ((envelope?.Reactions[i].Min.Value ?? standing.Reactions[i]) is var r && r < 0) list.Add(new("support_pulls_down", Said.Count(i + 1), Said.Force(-r)));
             else if (c.Beam.Supports[i].OneSided && r == 0) list.Add(new("support_lifts_off", Said.Count(i + 1)));
+        if (Nearest(c.Beam) is { } pair) list.Add(new("supports_nearly_coincide", Said.Count(pair.First + 1), Said.Count(pair.Second + 1), Said.Length(Together * c.Beam.Length)));
         if (envelope is { Exact: false }) list.Add(new("envelope_stepped"));
         if (range is { Exhaustive: false }) list.Add(new("stiffness_worst_case_searched"));
         return list;
+    }
+
+    // Two supports so near to one another, as a share of the beam, that no rail has them.
+    private const double Together = 1e-3;
+
+    private static (int First, int Second)? Nearest(Beam beam)
+    {
+        for (int i = 1; i < beam.Supports.Count; i++)
+            for (int j = 0; j < i; j++)
+                if (Math.Abs(beam.Supports[i].At - beam.Supports[j].At) < Together * beam.Length) return (j, i);
+        return null;
     }
 
     private static Problem Moves() => new(

@@ -4,8 +4,7 @@ namespace Pattress.Actions.Beams;
 /// <param name="Force">Down at each node, N.</param>
 /// <param name="Uniform">Down on each piece, N/mm.</param>
 /// <param name="Settlement">Of each support, mm.</param>
-/// <param name="Kink">Change of slope forced at each node (an influence line of the moment).</param>
-internal sealed record BeamAction(double[] Force, double[] Uniform, double[] Settlement, double[] Kink);
+internal sealed record BeamAction(double[] Force, double[] Uniform, double[] Settlement);
 
 /// <summary>Deflection, slope, moment and shear just right of a node; N, mm.</summary>
 internal readonly record struct BeamState(double Deflection, double Slope, double Moment, double Shear);
@@ -51,7 +50,7 @@ internal sealed class BeamModel
     }
 
     /// <summary>No load at all, to be filled in.</summary>
-    internal BeamAction NoAction() => new(new double[Mesh.Nodes], new double[Mesh.Pieces], new double[Beam.Supports.Count], new double[Mesh.Nodes]);
+    internal BeamAction NoAction() => new(new double[Mesh.Nodes], new double[Mesh.Pieces], new double[Beam.Supports.Count]);
 
     /// <summary>
     /// The shapes when each support in turn settles by one (rigid) or is loaded by its own stiffness (elastic), without any load: a cubic in each
@@ -103,11 +102,9 @@ internal sealed class BeamModel
 
     internal BeamState[] Solve(BeamAction a)
     {
-        double deflection = Deflection, slope = Slope;
         var b = new double[_system.Size];
-        b[0] = SupportAt(0) is { Clamped: true } ? a.Kink[0] / slope : 0;
-        b[1] = Push(0, a, deflection);
-        for (int i = 0; i < Mesh.Pieces; i++) Right(b, i, a, deflection, slope);
+        b[1] = Push(0, a);
+        for (int i = 0; i < Mesh.Pieces; i++) Right(b, i, a);
         _system.Solve(b);
         var states = new BeamState[Mesh.Nodes];
         for (int i = 0; i < states.Length; i++) states[i] = State(b, i, 1, 0);
@@ -160,20 +157,20 @@ internal sealed class BeamModel
         _system.Set(row, to, one);
     }
 
-    private void Right(double[] b, int i, BeamAction a, double deflection, double slope)
+    private void Right(double[] b, int i, BeamAction a)
     {
         int row = 2 + 4 * i;
         double h = ScaledLength(i), q = a.Uniform[i] * Mesh.Length, f = _ei / Mesh.Ei[i];
         b[row] = q * h * h * h * h * f / 24;
-        b[row + 1] = Mesh.Hinged[i + 1] ? 0 : q * h * h * h * f / 6 + a.Kink[i + 1] / slope;
+        b[row + 1] = Mesh.Hinged[i + 1] ? 0 : q * h * h * h * f / 6;
         b[row + 2] = SupportAt(i + 1) is { Clamped: true } ? 0 : -q * h * h / 2;
-        b[row + 3] = Push(i + 1, a, deflection) - (SupportAt(i + 1) is { Rigid: true } ? 0 : q * h);
+        b[row + 3] = Push(i + 1, a) - (SupportAt(i + 1) is { Rigid: true } ? 0 : q * h);
     }
 
-    private double Push(int node, BeamAction a, double deflection)
+    private double Push(int node, BeamAction a)
     {
         if (SupportAt(node) is not { } s) return -a.Force[node];
-        double settled = a.Settlement[_supportAt[node]] / deflection;
+        double settled = a.Settlement[_supportAt[node]] / Deflection;
         return s.Rigid ? settled : -a.Force[node] - ScaledSpring(s) * settled;
     }
 }

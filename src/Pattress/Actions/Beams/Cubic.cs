@@ -5,7 +5,7 @@ internal readonly record struct Cubic(double C0, double C1, double C2, double C3
 {
     internal double At(double x) => C0 + x * (C1 + x * (C2 + x * C3));
 
-    private double SlopeAt(double x) => C1 + x * (2 * C2 + x * 3 * C3);
+    private double SlopeAt(double x) => Derivative.At(x);
 
     /// <summary>Integral from 0 to x.</summary>
     internal double Integral(double x) => x * (C0 + x * (C1 / 2 + x * (C2 / 3 + x * C3 / 4)));
@@ -25,7 +25,8 @@ internal readonly record struct Cubic(double C0, double C1, double C2, double C3
     /// </summary>
     internal int Roots(double length, Span<double> roots)
     {
-        if (OneSign(length)) return 0;
+        var (least, most) = Hull(length);
+        if (least > 0 || most < 0) return 0;
         Span<double> cuts = stackalloc double[4];
         int pieces = Turns(length, cuts), found = 0;
         for (int i = 0; i < pieces; i++)
@@ -41,13 +42,6 @@ internal readonly record struct Cubic(double C0, double C1, double C2, double C3
     {
         double b1 = C0 + C1 * length / 3, b2 = C0 + length * (2 * C1 + C2 * length) / 3, b3 = At(length);
         return (Math.Min(Math.Min(C0, b1), Math.Min(b2, b3)), Math.Max(Math.Max(C0, b1), Math.Max(b2, b3)));
-    }
-
-    /// <summary>True when all four Bernstein coefficients on the interval have one sign: then there is no root.</summary>
-    private bool OneSign(double h)
-    {
-        double b1 = C0 + C1 * h / 3, b2 = C0 + h * (2 * C1 + C2 * h) / 3, b3 = At(h);
-        return (C0 > 0 && b1 > 0 && b2 > 0 && b3 > 0) || (C0 < 0 && b1 < 0 && b2 < 0 && b3 < 0);
     }
 
     private int Turns(double length, Span<double> cuts)

@@ -31,7 +31,7 @@ public static class FixtureLoads
         var raised = Raised(hung.Class ?? kind.Class, site, fixture);
         var plate = Plates.Of(kind, site.Entries, hung.ArmMm);
         var brackets = hung.Stand.Brackets.Select((at, i) => new BracketActions(i, at, plate, [.. hung.Cases.Select(c => Case(c, i, settings))]));
-        return new(fixture.Id, raised, hung.MassKg, [.. brackets], [.. site.Entries.Assumed], [.. hung.Cautions, .. General(site, hung, raised, fixture)]);
+        return new(fixture.Id, raised, hung.MassKg, [.. brackets], [.. site.Entries.Assumed], [.. hung.Cautions, .. General(site, hung, raised, fixture), .. Overlapping(hung.Stand.Brackets, plate)]);
     }
 
     private static LoadCase Case(Draft draft, int i, Settings settings)
@@ -50,6 +50,19 @@ public static class FixtureLoads
         bool above = site.Surface == Surface.Ceiling && !site.Recessed;
         var raised = above && kind < ConsequenceClass.Overhead ? ConsequenceClass.Overhead : kind;
         return fixture.OverBed && raised < ConsequenceClass.Overhead ? raised + 1 : raised;
+    }
+
+    /// <summary>The first two brackets whose plates would lie on one another.</summary>
+    private static IEnumerable<Reason> Overlapping(IReadOnlyList<Point> brackets, BracketPlate plate)
+    {
+        double width = 2 * plate.Outline.Max(p => p.X), height = 2 * plate.Outline.Max(p => p.Y);
+        for (int i = 1; i < brackets.Count; i++)
+            for (int j = 0; j < i; j++)
+            {
+                double x = Math.Abs(brackets[i].X - brackets[j].X), y = Math.Abs(brackets[i].Y - brackets[j].Y);
+                if (x < width && y < height) return [Site.Caution("brackets_overlap", Said.Count(j + 1), Said.Count(i + 1), Said.Length(Math.Sqrt(x * x + y * y)))];
+            }
+        return [];
     }
 
     private static IEnumerable<Reason> General(Site site, Hung hung, ConsequenceClass raised, Fixture fixture)

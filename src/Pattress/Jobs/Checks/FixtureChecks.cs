@@ -9,6 +9,9 @@ internal static class FixtureChecks
 {
     private const int ShownWalls = 8;
 
+    // Nearer than this two brackets cannot be: the heads of their screws would touch (assumed), and what turns the thing would have no lever.
+    private const double ApartMm = 10;
+
     public static void Run(Entry job, ProblemList problems)
     {
         var walls = job.ItemsOf("walls").Where(w => w["id"] is not null)
@@ -45,13 +48,17 @@ internal static class FixtureChecks
     {
         if (fixture["brackets"] is not { Items.Count: > 0 } list) return;
         CheckCount(fixture, list, problems);
-        var seen = new HashSet<Point>();
-        foreach (var at in list.Items.Select(b => b["at_mm"]).OfType<Entry>())
+        var places = list.Items.Take(JobShapes.MostBrackets).Select(b => b["at_mm"]).OfType<Entry>().ToList();
+        for (int i = 1; i < places.Count; i++)
         {
-            if (!seen.Add(new Point(Math.Round(at.Point.X), Math.Round(at.Point.Y))))
-                problems.Add("brackets_coincide", at.Path, "", "each bracket at a place of its own");
+            double nearest = places.Take(i).Min(p => Apart(p.Point, places[i].Point));
+            if (nearest == 0) problems.Add("brackets_coincide", places[i].Path, "", "each bracket at a place of its own");
+            else if (nearest < ApartMm)
+                problems.Add("brackets_nearly_coincide", places[i].Path, nearest.ToString("G3", CultureInfo.InvariantCulture), FormattableString.Invariant($"at least {ApartMm} mm from every other bracket"));
         }
     }
+
+    private static double Apart(Point a, Point b) => Math.Sqrt((a.X - b.X) * (a.X - b.X) + (a.Y - b.Y) * (a.Y - b.Y));
 
     private static void CheckCount(Entry fixture, Entry list, ProblemList problems)
     {

@@ -46,6 +46,9 @@ internal static class OnTrials
         foreach (string size in brackets.Where(b => b.Picked?.Size.Claim is not null).Select(b => b.Picked!.Size.Id).Distinct(StringComparer.Ordinal))
             yield return new("assume_claim", [Pattress.Said.Name(size)], "own claims");
         foreach (var group in brackets.Where(b => b.Picked?.Spot is { } spot && HouseRules.OnBoard(spot.Behind)).GroupBy(b => (b.Picked!.Size.Id, b.Picked.Hold!.Basis == "trial")).OrderBy(g => g.Key.Id, StringComparer.Ordinal))
-            yield return new(group.Key.Item2 ? "assume_own_trials" : "assume_no_trials", [Pattress.Said.Name(group.Key.Id)], group.Key.Item2 ? "own tests" : "assumed");
+            yield return group.Key.Item2 ? new("assume_own_trials", [Pattress.Said.Name(group.Key.Id)], "own tests") : new("assume_no_trials", [Pattress.Said.Name(group.Key.Id), .. Doubt], "assumed");
     }
+
+    // All scatter of a fixing in board, and of it what the least loads that are printed show of the mechanics alone.
+    private static Said[] Doubt => [Pattress.Said.Percent(Factors.Of("variation_board")), Pattress.Said.Percent(BoardModelError.Punching.V), Pattress.Said.Percent(BoardModelError.Flexure.V)];
 }

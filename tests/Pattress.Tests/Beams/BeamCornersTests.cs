@@ -1,0 +1,210 @@
+using System.Text.Json;
+using Pattress.Actions.Beams;
+
+namespace Pattress.Tests.Beams;
+
+/// <summary>Odd corners of beams by hand: what a rail does at its ends, at a hinge, on cups, between stiffnesses, when it has settled.</summary>
+public sealed class BeamCornersTests
+{
+    // A curve through its Bernstein ordinates 1, 4, -2, 3 over [0, 2], by hand: in t = x/2 it is 1 + 9t - 27t² + 20t³, in x 1 + 4.5x - 6.75x² + 2.5x³. It lies
+    // between the least and the most of them; turned over, the bounds change places.
+    [Fact]
+    public void Hull_of_a_curve()
+    {
+        var c = new Cubic(1, 4.5, -6.75, 2.5);
+        Assert.Equal((-2, 4), c.Hull(2));
+        Assert.Equal((-4, 2), new Cubic(-1, -4.5, 6.75, -2.5).Hull(2));
+        // Ordinates 3, 3.5, 4, 5: in t 3 + 1.5t + 0 + 0.5t³; and the same from the right: 5, 4, 3.5, 3.
+        Assert.Equal((3, 5), new Cubic(3, 0.75, 0, 0.0625).Hull(2));
+        Assert.Equal((3, 5), new Cubic(5, -1.5, 0.375, -0.0625).Hull(2));
+    }
+
+    /// <summary>Cubics made from three known roots, one to three of them within the interval: as many are found, where they are.</summary>
+    [Fact]
+    public void Roots_that_are_known()
+    {
+        var random = new Random(7);
+        Span<double> found = stackalloc double[3];
+        for (int n = 0; n < 3000; n++)
+        {
+            double[] r = [.. Enumerable.Range(0, 3).Select(_ => -1 + 4 * random.NextDouble()).Order()];
+            double s = random.Next(2) == 0 ? 1 : -1;
+            var c = new Cubic(-s * r[0] * r[1] * r[2], s * (r[0] * r[1] + r[1] * r[2] + r[2] * r[0]), -s * (r[0] + r[1] + r[2]), s);
+            double[] inside = [.. r.Where(x => x is > 0 and < 2)];
+            if (r.Any(x => Math.Abs(x) < 1e-3 || Math.Abs(x - 2) < 1e-3) || r[1] - r[0] < 1e-3 || r[2] - r[1] < 1e-3) continue;
+            Assert.Equal(inside.Length, c.Roots(2, found));
+            for (int i = 0; i < inside.Length; i++) Assert.Equal(inside[i], found[i], 1e-9);
+        }
+    }
+
+    // Two spans of 1000, E I = 2e9: the left end packed down by 2 mm. About the line through the outer supports the middle one stands 1 mm high, which draws
+    // 6 E I 1 / L³ = 12 N to it and takes 6 N from each end (the handbook's 3 E I d / L² over the support).
+    [Fact]
+    public void An_end_that_has_settled()
+    {
+        Beam level = new(2000, 2e9, new BeamSupport(0), new(1000), new(2000)), sunk = level with { Supports = [new(0, Settlement: 2), new(1000), new(2000)] };
+        var moving = new MovingLoads(new(300, 0.5));
+        var (a, b) = (BeamEnvelope.Of(level, BeamLoads.None, moving)!.Reactions, BeamEnvelope.Of(sunk, BeamLoads.None, moving)!.Reactions);
+        double[] shift = [-6, 12, -6];
+        for (int i = 0; i < 3; i++)
+        {
+            Assert.Equal(a[i].Max.Value + shift[i], b[i].Max.Value, 1e-8);
+            Assert.Equal(a[i].Min.Value + shift[i], b[i].Min.Value, 1e-8);
+        }
+        Assert.Equal(3 * 2e9 * 1 / (1000.0 * 1000), -BeamSolver.Solve(sunk, BeamLoads.None)!.MomentAt(1000), 1e-6);
+    }
+
+    // Overhangs of 200 at both ends of 600 between supports: a patch of 100 at 0.5 N/mm is worst for the left support at the very end: 50 x (800 - 50) / 600 = 62.5 N; it
+    // lifts it most at the other end: 50 x (800 - 950) / 600 = -12.5 N.
+    [Fact]
+    public void A_patch_at_the_very_end_of_an_overhang()
+    {
+        var line = InfluenceLine.OfReaction(new Beam(1000, 2e9, new BeamSupport(200), new(800)), 0)!;
+        var (max, min) = MovingPatch.Envelope(line, new(100, 0.5));
+        Assert.Equal((62.5, 0), (Math.Round(max.Value, 9), max.At));
+        Assert.Equal((-12.5, 900), (Math.Round(min.Value, 9), min.At));
+    }
+
+    // A rail hung by a hinge at 400 on to a cantilever: left of the hinge nothing comes to the prop at 1000. A patch that ends half a millimetre short of the hinge, at the
+    // wall, gives it nothing, and half a millimetre on a sliver: 0.5 x 0.5² / 2 / 600 N for 0.5 N/mm.
+    [Theory]
+    [InlineData(399.5), InlineData(399.9), InlineData(400.5)]
+    public void A_patch_that_ends_beside_a_hinge(double length)
+    {
+        var line = InfluenceLine.OfReaction(new Beam([new(1000, 2e9)], [new(0, Clamped: true), new(1000)], [400]), 1)!;
+        double over = Math.Max(0, length - 400), least = 0.5 * over * over / 2 / 600;
+        var (max, min) = MovingPatch.Envelope(line, new(length, 0.5));
+        Assert.Equal(least, min.Value, 1e-9);
+        // Hard against the prop its middle is at 1000 - length/2, the hinge's piece bears (x - 400) / 600.
+        Assert.Equal(0.5 * length * (600 - length / 2) / 600, max.Value, 1e-9);
+        Assert.Equal(1000 - length, max.At, 1e-9);
+    }
+
+    private const string TwoSpans = """ "length_mm":2400,"ei_nmm2":2e8,"loads":[{"kind":"uniform","from_mm":0,"to_mm":2400,"n_per_mm":0.06}] """;
+
+    // C-SPR-1 and C-SPR-2 (compatibility: 5 w (2L)⁴/384EI over (2L)³/48EI + 1/k): the middle bracket anything from 5 to 20 N/mm carries 79.02439 to 86.97987 N, each end
+    // (144 - R) / 2; where only the range is given the answer is at its geometric middle, 10 N/mm.
+    [Fact]
+    public void A_range_of_stiffness_in_a_document()
+    {
+        var answer = BeamDocument.Answer($$"""{{{TwoSpans}},"supports":[{"at_mm":0},{"at_mm":1200,"stiffness_range_n_per_mm":[5,20]},{"at_mm":2400}]}""");
+        Assert.Empty(answer.Problems);
+        using var json = JsonDocument.Parse(BeamDocument.Json(answer.Value!));
+        var range = json.RootElement.GetProperty("stiffness_range");
+        double[] Numbers(JsonElement e, string name) => [.. e.GetProperty(name).EnumerateArray().Select(v => v.GetDouble())];
+        double[] most = Numbers(range, "max_n"), least = Numbers(range, "min_n"), now = Numbers(json.RootElement, "reactions_n");
+        Assert.Equal(86.97987, most[1], 1e-5);
+        Assert.Equal(79.02439, least[1], 1e-5);
+        Assert.Equal((144 - 79.02439) / 2, most[0], 1e-5);
+        Assert.Equal((144 - 86.97987) / 2, least[2], 1e-5);
+        double Middle(double k) => 5 * 0.06 * Math.Pow(2400, 4) / (384 * 2e8) / (Math.Pow(2400, 3) / (48 * 2e8) + 1 / k);
+        Assert.Equal(Middle(10), now[1], 1e-8);
+        // No range, or one without width, is no interval.
+        Assert.Null(BeamDocument.Answer($$"""{{{TwoSpans}},"supports":[{"at_mm":0},{"at_mm":1200,"stiffness_range_n_per_mm":[9,9]},{"at_mm":2400}]}""").Value!.Range);
+        Assert.Null(BeamDocument.Answer($$"""{{{TwoSpans}},"supports":[{"at_mm":0},{"at_mm":2400}]}""").Value!.Range);
+    }
+
+    // Statics: a rail in two open cups at 500 and 1500 holds 10 N in the middle; a stack of 40 N that may stand at the far end tips it out: no envelope. Held cups keep it.
+    [Fact]
+    public void A_stack_that_tips_the_rail_out_of_its_cups()
+    {
+        const string rest = """ "length_mm":2000,"ei_nmm2":1e9,"loads":[{"kind":"point","at_mm":1000,"n":10}] """, moving = """ "moving":{"length_mm":200,"n_per_mm":0.2} """;
+        string Cups(string how) => $$""" "supports":[{"at_mm":500,"one_sided":"{{how}}"},{"at_mm":1500,"one_sided":"{{how}}"}] """;
+        Assert.True(BeamDocument.Answer($$"""{{{rest}},{{Cups("yes")}}}""").Ok);
+        Assert.Equal("beam_mechanism", Assert.Single(BeamDocument.Answer($$"""{{{rest}},{{Cups("yes")}},{{moving}}}""").Problems).Code);
+        // Held: 40 N at 1900 over the far support at 1500: 56 on it, -16 on the other, beside 5 on each.
+        var held = BeamDocument.Answer($$"""{{{rest}},{{Cups("no")}},{{moving}}}""").Value!;
+        Assert.Equal(61, held.Envelope!.Reactions[1].Max.Value, 1e-8);
+        Assert.Equal(-11, held.Envelope.Reactions[0].Min.Value, 1e-8);
+    }
+
+    // What moves may be as long as the rail, not longer, two of them together neither; k_def without a word on the damp is service class 1 (solid timber 0.6).
+    [Fact]
+    public void What_just_fits()
+    {
+        const string beam = """ "length_mm":1000,"ei_nmm2":1e9,"supports":[{"at_mm":0},{"at_mm":1000}] """;
+        var whole = BeamDocument.Answer($$"""{{{beam}},"moving":{"length_mm":1000,"n_per_mm":0.2} }""").Value!.Envelope!.Reactions[0];
+        Assert.Equal((100, 100), (Math.Round(whole.Max.Value, 9), Math.Round(whole.Min.Value, 9)));
+        Assert.True(BeamDocument.Answer($$"""{{{beam}},"moving":{"length_mm":400,"n_per_mm":0.2},"moving_second":{"length_mm":600,"n_per_mm":0.2} }""").Ok);
+        Assert.Equal("moving_longer_than_beam", BeamDocument.Answer($$"""{{{beam}},"moving":{"length_mm":400,"n_per_mm":0.2},"moving_second":{"length_mm":600.5,"n_per_mm":0.2} }""").Problems[0].Code);
+        var timber = BeamDocument.Answer($$"""{{{beam}},"loads":[{"kind":"point","at_mm":500,"n":10}],"creep_material":"solid_timber"}""").Value!;
+        Assert.Equal(1.6 * 10 * 1e9 / (48 * 1e9), timber.DeflectionLong!.Value, 1e-9);
+        // Stretches as long as the beam, in either direction of being wrong.
+        Assert.Equal("stretches_do_not_add_up", BeamDocument.Answer("""{"length_mm":1000,"stretches":[{"length_mm":600,"ei_nmm2":1e9},{"length_mm":500,"ei_nmm2":1e9}],"supports":[{"at_mm":0},{"at_mm":500}]}""").Problems[0].Code);
+        Assert.True(BeamDocument.Answer("""{"length_mm":1000,"stretches":[{"length_mm":600,"ei_nmm2":1e9},{"length_mm":400,"ei_nmm2":1e9}],"supports":[{"at_mm":0},{"at_mm":500}]}""").Ok);
+    }
+
+    // On a metre, supports count as one from a micrometre down (refused); nearer than a millimetre they are said to be no lever.
+    [Fact]
+    public void Supports_a_hairs_breadth_apart()
+    {
+        static string At(string second) => $$"""{"length_mm":1000,"ei_nmm2":1e9,"supports":[{"at_mm":0},{"at_mm":500},{"at_mm":{{second}}}],"loads":[{"kind":"point","at_mm":900,"n":10}]}""";
+        Assert.Equal("supports_in_one_place", BeamDocument.Answer(At("500.0009")).Problems[0].Code);
+        var near = BeamDocument.Answer(At("500.9")).Value!.Cautions.Single(c => c.Code == "supports_nearly_coincide");
+        Assert.Equal((2, 3, 1), (near.Values[0].Number, near.Values[1].Number, near.Values[2].Number));
+        Assert.Contains(BeamDocument.Answer(At("499.1")).Value!.Cautions, c => c.Code == "supports_nearly_coincide");
+        Assert.DoesNotContain(BeamDocument.Answer(At("501.1")).Value!.Cautions, c => c.Code == "supports_nearly_coincide");
+    }
+
+    // Cups packed so unevenly that the quick exchange is no help are found by trying: whatever is found, each cup pushes or the rail hangs clear of it, and statics hold. Ten cups
+    // at random heights, 300 rails; what cannot be carried is said (null) only where the load lies outside the outermost cups.
+    [Fact]
+    public void Cups_at_random_heights()
+    {
+        var random = new Random(5);
+        for (int n = 0; n < 300; n++)
+        {
+            int count = random.Next(3, 9);
+            var beam = new Beam(3000, 3e8, [.. Enumerable.Range(0, count).Select(i => new BeamSupport(100 + 2800.0 * i / (count - 1), i % 2 == 0 ? double.PositiveInfinity : 60, OneSided: true, Settlement: 12 * random.NextDouble() - 6))]);
+            var loads = new BeamLoads([new(0, 3000, 0.02)], [new(300 + 2400 * random.NextDouble(), 20)]);
+            var a = BeamSolver.Solve(beam, loads)!;
+            Assert.Equal(80, a.Reactions.Sum(), 1e-7);
+            Assert.Equal(60 * 1500 + 20 * loads.Points[0].At, beam.Supports.Zip(a.Reactions, (s, r) => s.At * r).Sum(), 1e-4);
+            for (int i = 0; i < count; i++)
+            {
+                Assert.True(a.Reactions[i] >= -1e-6);
+                double sink = a.DeflectionAt(beam.Supports[i].At) - beam.Supports[i].Settlement;
+                Assert.Equal(beam.Supports[i].Rigid ? 0 : Math.Max(0, sink) * 60, beam.Supports[i].Rigid ? Math.Max(0, sink) : a.Reactions[i], 1e-5);
+            }
+        }
+    }
+
+    // Nine ranges, so that not all are in one window of seven, each corner counted out here (512): what is searched finds the same to a thousandth of the largest.
+    [Fact]
+    public void Nine_ranges_by_windows()
+    {
+        var supports = Enumerable.Range(0, 9).Select(i => new BeamSupport(100 + 350 * i, 40)).ToArray();
+        SupportStiffness[] ranges = [.. Enumerable.Range(0, 9).Select(i => new SupportStiffness(15 + i, 150 + 20 * i))];
+        var beam = new Beam(3000, 4e9, supports);
+        BeamLoads loads = new([new(200, 2800, 0.05)], [new(800, 40)]);
+        double[] most = [.. supports.Select(_ => double.NegativeInfinity)], least = [.. supports.Select(_ => double.PositiveInfinity)];
+        for (int c = 0; c < 512; c++)
+        {
+            var r = BeamSolver.Solve(beam with { Supports = [.. supports.Select((s, i) => s with { Stiffness = (c >> i & 1) == 1 ? ranges[i].High : ranges[i].Low })] }, loads)!.Reactions;
+            for (int i = 0; i < 9; i++) (most[i], least[i]) = (Math.Max(most[i], r[i]), Math.Min(least[i], r[i]));
+        }
+
+        var all = SupportRange.Of(beam, ranges, loads, null)!;
+        Assert.True(all.Exhaustive);
+        var box = new SupportBox(beam, ranges, [.. Enumerable.Range(0, 9)], loads, null);
+        Assert.True(box.Windows());
+        for (int i = 0; i < 9; i++)
+        {
+            Assert.Equal(most[i], all.Max[i], 1e-9);
+            Assert.Equal(least[i], all.Min[i], 1e-9);
+            Assert.InRange(box.Max[i], most[i] - 1e-3 * most.Max(), most[i] + 1e-9);
+            Assert.InRange(box.Min[i], least[i] - 1e-9, least[i] + 1e-3 * most.Max());
+        }
+    }
+
+    // One support of a range, the other two known: the range with no width stays as it is. Simple statics on two supports: stiffness does not matter at all.
+    [Fact]
+    public void Two_supports_do_not_care_how_stiff_they_are()
+    {
+        var worst = SupportRange.Of(new Beam(1000, 1e9, new BeamSupport(0, 50), new(1000, 80)), [new(10, 100), new(80, 80)], new([], [new(250, 40)]), null)!;
+        Assert.Equal(30, worst.Max[0], 1e-9);
+        Assert.Equal(30, worst.Min[0], 1e-9);
+        Assert.Equal(10, worst.Max[1], 1e-9);
+        Assert.Equal(10, worst.Min[1], 1e-9);
+    }
+}
