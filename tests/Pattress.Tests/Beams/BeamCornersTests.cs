@@ -207,4 +207,82 @@ public sealed class BeamCornersTests
         Assert.Equal(10, worst.Max[1], 1e-9);
         Assert.Equal(10, worst.Min[1], 1e-9);
     }
+
+    // Two patches, 0.5 N/mm over 100 and 0.3 over 50, on overhangs of 200: worst for the left support with both hard on the left end, the heavy one outside:
+    // 50 x (800 - 50) / 600 + 15 x (800 - 125) / 600 = 62.5 + 16.875; it lifts most with both at the other end: 50 x (800 - 950) / 600 + 15 x (800 - 875) / 600 = -14.375.
+    [Fact]
+    public void Two_patches_hard_on_an_overhang()
+    {
+        var beam = new Beam(1000, 2e9, new BeamSupport(200), new(800));
+        var r = BeamEnvelope.Of(beam, BeamLoads.None, new(new(100, 0.5), new(50, 0.3)))!.Reactions;
+        Assert.Equal((79.375, 0), (Math.Round(r[0].Max.Value, 9), r[0].Max.At));
+        Assert.Equal((-14.375, 900), (Math.Round(r[0].Min.Value, 9), Math.Round(r[0].Min.At, 9)));
+        Assert.Equal((79.375, 900), (Math.Round(r[1].Max.Value, 9), Math.Round(r[1].Max.At, 9)));
+        // The same two named the other way round.
+        var other = BeamEnvelope.Of(beam, BeamLoads.None, new(new(50, 0.3), new(100, 0.5)))!.Reactions;
+        Assert.Equal(79.375, other[0].Max.Value, 1e-9);
+        Assert.Equal(100, other[0].Max.At, 1e-9);
+    }
+
+    // Where supports lift, positions are stepped: every one on the beam, both ends among them, no gap wider than a two-hundredth of the way; of two patches neither on the other, in
+    // either order, each hard at each end in some.
+    [Fact]
+    public void Positions_that_are_stepped_through()
+    {
+        var lines = InfluenceLine.OfReactions(new Beam(3000, 1e9, new BeamSupport(300), new(1500), new(2700)))!;
+        double[] one = [.. LiftingPositions.Of(lines, new(new(400, 0.5)), 200).Select(p => p.Single().From).Order()];
+        Assert.Equal((0, 2600), (one[0], one[^1]));
+        Assert.All(one.Zip(one.Skip(1)), p => Assert.True(p.Second - p.First <= 2600 / 200.0 + 1e-9));
+        Assert.All(LiftingPositions.Of(lines, new(new(400, 0.5)), 200), p => Assert.Equal((400, 0.5), (Math.Round(p[0].To - p[0].From, 9), p[0].PerLength)));
+        var two = LiftingPositions.Of(lines, new(new(400, 0.5), new(700, 0.2)), 200).ToList();
+        Assert.All(two, p =>
+        {
+            Assert.Equal((400, 0.5, 700, 0.2), (Math.Round(p[0].To - p[0].From, 9), p[0].PerLength, Math.Round(p[1].To - p[1].From, 9), p[1].PerLength));
+            Assert.True(p.All(u => u.From >= -1e-9 && u.To <= 3000 + 1e-9) && (p[0].To <= p[1].From + 1e-9 || p[1].To <= p[0].From + 1e-9));
+        });
+        foreach (int k in (int[])[0, 1])
+        {
+            double[] at = [.. two.Select(p => Math.Round(p[k].From, 9)).Distinct().Order()];
+            Assert.Equal((0, k == 0 ? 2600 : 2300), (at[0], at[^1]));
+            // Fourteen steps (the root of 200) over the way that is left, 1900 mm, in each order.
+            Assert.All(at.Zip(at.Skip(1)), p => Assert.True(p.Second - p.First <= 1900 / 14.0 + 1e-9));
+        }
+    }
+
+    // With nothing that moves the envelope of the moment is what stands: over the middle of two spans w L² / 8, in the spans 9 w L² / 128 at 3/8 L, any table. With a force of
+    // 60 N on 0.01 mm: 0.2074 P L at 0.43232 L and 0.09623 P L over the support (C-MOV-2: 1/(6 sqrt 3)).
+    [Fact]
+    public void Envelope_of_the_moment_of_two_spans()
+    {
+        const double L = 1000, w = 0.4;
+        var beam = new Beam(2 * L, 2e9, new BeamSupport(0), new(L), new(2 * L));
+        var still = MomentEnvelope.Of(beam, new([new(0, 2 * L, w)], []), new(new(100, 0)))!.Value;
+        Assert.Equal((L, -w * L * L / 8), (still.Min.At, Math.Round(still.Min.Value, 6)));
+        Assert.Equal(9 * w * L * L / 128, still.Max.Value, 1e-7);
+        Assert.Equal(375, Math.Min(still.Max.At, 2 * L - still.Max.At), 1e-3);
+        var moves = MomentEnvelope.Of(beam, BeamLoads.None, new(new(0.01, 6000)))!.Value;
+        Assert.Equal(-60 * L / (6 * Math.Sqrt(3)), moves.Min.Value, 1e-3);
+        Assert.Equal(L, moves.Min.At);
+        // a/L at the most: x (1 - x) - x² (1 - x²) / 4, its slope 1 - 2.5 x + x³ = 0 (from R = (1 - x) - x (1 - x²) / 4 by Clapeyron): 0.43232.
+        double x = 0.43232;
+        Assert.Equal(60 * L * (x * (1 - x) - x * x * (1 - x * x) / 4), moves.Max.Value, 0.01);
+        Assert.Equal(x * L, Math.Min(moves.Max.At, 2 * L - moves.Max.At), 0.05);
+    }
+
+    // Everything said stands in the document: creep and its factor, cautions with their numbers, that not every corner of many ranges was looked at.
+    [Fact]
+    public void Everything_said_stands_in_the_document()
+    {
+        string supports = string.Join(',', Enumerable.Range(0, 13).Select(i => $$"""{"at_mm":{{200 * i}},"stiffness_range_n_per_mm":[30,50]}"""));
+        using var many = JsonDocument.Parse(BeamDocument.Json(BeamDocument.Answer($$"""{"length_mm":2400,"ei_nmm2":1e8,"supports":[{{supports}}],"loads":[{"kind":"point","at_mm":1000,"n":10}],"creep_factor":0.8}""").Value!));
+        Assert.Contains(many.RootElement.GetProperty("cautions").EnumerateArray(), c => c.GetProperty("code").GetString() == "stiffness_worst_case_searched");
+        Assert.Equal(0.8, many.RootElement.GetProperty("creep_factor").GetDouble());
+        Assert.Equal(13, many.RootElement.GetProperty("stiffness_range").GetProperty("min_n").GetArrayLength());
+        // By statics 10 N at 2500, 500 beyond the second of two supports 500 apart: 20 on it and 10 down on the first, whose number is 1.
+        using var pulled = JsonDocument.Parse(BeamDocument.Json(BeamDocument.Answer("""{"length_mm":2500,"ei_nmm2":1e9,"supports":[{"at_mm":1500},{"at_mm":2000}],"loads":[{"kind":"point","at_mm":2500,"n":10}]}""").Value!));
+        var caution = pulled.RootElement.GetProperty("cautions")[0];
+        Assert.Equal(("support_pulls_down", 1, 10), (caution.GetProperty("code").GetString(), caution.GetProperty("values")[0].GetDouble(), Math.Round(caution.GetProperty("values")[1].GetDouble(), 6)));
+        // Particleboard may stand in service class 1, which is meant where none is said.
+        Assert.True(BeamDocument.Answer("""{"length_mm":800,"ei_nmm2":1e9,"supports":[{"at_mm":0},{"at_mm":800}],"creep_material":"particleboard"}""").Ok);
+    }
 }

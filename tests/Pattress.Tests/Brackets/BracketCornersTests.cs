@@ -198,4 +198,31 @@ public sealed class BracketCornersTests
         // A single fixing carries a force through it, its share at the last slip.
         Assert.Equal(share, InstantaneousCentre.Coefficient([new(30, 40)], new(30, 40), 25, SlipCurve.Aisc)!.Value, 1e-6);
     }
+
+    // What encloses nothing is no plate: a line, a point, no ring at all, a hole as large as the plate.
+    [Fact]
+    public void Plates_of_nothing()
+    {
+        Corner[] square = [new(0, 0), new(10, 0), new(10, 10), new(0, 10)], line = [new(0, 0), new(5, 5), new(10, 10)];
+        Assert.Throws<ArgumentException>(() => Plate.Of(line));
+        Assert.Throws<ArgumentException>(() => Plate.Of([square, line], []));
+        Assert.Throws<ArgumentException>(() => Plate.Of([], []));
+        Assert.Throws<ArgumentException>(() => Plate.Of([square], [square]));
+        Assert.Equal(100, Plate.Of([.. square.Reverse()]).Area, 1e-12);
+    }
+
+    // Nine alike in a row, each bearing as its place says (elastic vector method by hand): 90 N down at 400 mm to the right of the middle of nine at 100 mm pitch: 10 each and
+    // 36,000 Nmm over sum r² = 2 (100² + 200² + 300² + 400²) = 600,000: 0.06 N a mm, so 24 N more on the last, 24 less on the first. Wherever the axes lie.
+    [Theory]
+    [InlineData(0, 0), InlineData(5000, -3000), InlineData(-0.3, 0.2)]
+    public void Nine_in_a_row(double ox, double oy)
+    {
+        var f = new ShearForce[9];
+        Assert.True(ShearGroup.TrySolve([.. Enumerable.Range(-4, 9).Select(i => new ShearPoint(ox + 100 * i, oy, 3))], 0, -90, -90 * (ox + 400), f));
+        for (int i = 0; i < 9; i++)
+        {
+            Assert.Equal(-10 - 0.06 * 100 * (i - 4), f[i].Y, 1e-7);
+            Assert.Equal(0, f[i].X, 1e-7);
+        }
+    }
 }

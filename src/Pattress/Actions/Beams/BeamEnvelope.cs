@@ -1,10 +1,7 @@
 namespace Pattress.Actions.Beams;
 
 /// <summary>What moves on a beam: one patch, or two that do not overlap, in either order.</summary>
-public sealed record MovingLoads(PatchLoad First, PatchLoad? Second = null)
-{
-    internal double Length => First.Length + (Second?.Length ?? 0);
-}
+public sealed record MovingLoads(PatchLoad First, PatchLoad? Second = null);
 
 /// <summary>The most and least of one reaction, standing loads included, and where the (first) patch then starts.</summary>
 public readonly record struct ReactionRange(Extreme Max, Extreme Min);

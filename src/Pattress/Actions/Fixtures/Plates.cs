@@ -50,7 +50,7 @@ internal static class Plates
         if (n % 2 == 1) points.Add(new(0, y));
         for (int i = 0; i < pairs; i++)
         {
-            double up = rows == 1 ? 0 : y - 2 * y * (i + n % 2) / (rows - 1);
+            double up = y - 2 * y * (i + n % 2) / (rows - 1);
             points.Add(new(-x, up));
             points.Add(new(x, up));
         }

@@ -17,9 +17,6 @@ internal static class Weights
 
     /// <summary>The rail of that id.</summary>
     public static RailRow Rail(string id) => RailRows.Value[id];
-
-    /// <summary>Weight in N of a mass in kg.</summary>
-    public static double Newton(double kg) => kg * Gravity;
 }
 
 /// <summary>One tabulated value with its unit and source.</summary>
