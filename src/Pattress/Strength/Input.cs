@@ -23,5 +23,7 @@ internal static class Input
 
     internal static Parameter Number(string symbol, double min = 0, double max = Most, double? or = null) => new(symbol, Dimension.Number, min, max, or);
 
-    internal static Parameter Count(string symbol, double max = 1e6, double? or = null) => new(symbol, Dimension.Number, 1, max, or);
+    internal static Parameter Whole(string symbol, double min, double max, double? or = null) => new(symbol, Dimension.Number, min, max, or) { Whole = true };
+
+    internal static Parameter Count(string symbol, double max = 1e6, double? or = null) => Whole(symbol, 1, max, or);
 }

@@ -12,6 +12,9 @@ public delegate RuleResult RuleFunction(ReadOnlySpan<double> x, Trace? trace);
 public sealed record Parameter(
     string Symbol, Dimension Dimension, double Min, double Max, double? Default = null, params IReadOnlyList<string> Words)
 {
+    /// <summary>True for a count or a class: a fraction of one is not covered.</summary>
+    public bool Whole { get; init; }
+
     public static Parameter Choice(string symbol, params IReadOnlyList<string> words) =>
         new(symbol, Dimension.Number, 0, words.Count - 1, null, words);
 
@@ -34,6 +37,7 @@ public sealed record Rule(
         {
             var p = Parameters[i];
             if (!(x[i] >= p.Min && x[i] <= p.Max)) return NotCovered.OutsideRange(Clause, p.Symbol, x[i], p.Min, p.Max);
+            if (p.Whole && x[i] % 1 != 0) return new NotCovered(Clause, "whole_number", Said.Plain(x[i]));
         }
         return Function(x, trace);
     }

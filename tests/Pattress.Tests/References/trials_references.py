@@ -23,6 +23,42 @@ def tolerance_factors(count):
         say("tolerance", [n, fractile, confidence], k / np.sqrt(n))
 
 
+def tolerance_ends():
+    """The ends of the ranges: two tests and a hundred, the middle and the far tail, little and much confidence."""
+    for n in (2, 3, 5, 10, 30, 100):
+        for fractile in (0.5, 0.9, 0.95, 0.999):
+            for confidence in (0.6, 0.75, 0.9, 0.99):
+                delta = stats.norm.ppf(fractile) * np.sqrt(n)
+                k = optimize.brentq(lambda t: noncentral_cdf(t, n - 1, delta) - confidence, 1e-9, 2000, xtol=1e-13, rtol=1e-13)
+                say("tolerance_end", [n, fractile, confidence], k / np.sqrt(n))
+
+
+def both_below(h, k, r):
+    """P(X <= h, Y <= k) of two correlated normals, by integrating the conditional law."""
+    at, width = k / r, np.sqrt(1 - r * r)
+    cuts = np.unique(np.clip([-38, -8, -6, -4, -2, 0, 2, h, *(at + c * width for c in (-10, -2, 0, 2, 10))], -38, h))
+    f = lambda z: stats.norm.pdf(z) * stats.norm.cdf((k - r * z) / width)
+    return sum(integrate.quad(f, a, b, epsabs=1e-30, epsrel=1e-11, limit=200)[0] for a, b in zip(cuts, cuts[1:]))
+
+
+def pairs():
+    for h, k in ((-3, -3), (-3, -3.5), (-2, -4), (0.5, 0.2), (1, -1)):
+        for r in (-0.5, 0.3, 0.8, 0.99):
+            say("bivariate", [h, k, r], both_below(h, k, r))
+
+
+def limit_states(count):
+    """Chances of failure by quadrature: a parabola in standard normal space, and a lognormal resistance under a Gumbel load."""
+    for _ in range(count):
+        b, turn, bend = rng.uniform(1.5, 4), rng.uniform(0, 2 * np.pi), rng.uniform(-0.15, 0.6)
+        say("parabola", [b, turn, bend], integrate.quad(lambda t: stats.norm.pdf(t) * stats.norm.sf(b + bend * t * t / 2), -12, 12, epsabs=1e-16, points=(-4, 0, 4))[0])
+        mean_r, cov_r, cov_s = rng.uniform(2.5, 5), rng.uniform(0.08, 0.35), rng.uniform(0.1, 0.5)
+        (m, s), scale = lognormal(mean_r, cov_r), cov_s * np.sqrt(6) / np.pi
+        load = stats.gumbel_r(1 - np.euler_gamma * scale, scale)
+        cuts = np.linspace(1e-9, load.isf(1e-15), 40)
+        say("strength_and_load", [mean_r, cov_r, cov_s], sum(integrate.quad(lambda q: load.pdf(q) * stats.norm.cdf((np.log(q) - m) / s), a, c, epsabs=1e-16)[0] for a, c in zip(cuts, cuts[1:])))
+
+
 NODES, WEIGHTS = np.polynomial.legendre.leggauss(200)
 
 
@@ -201,3 +237,6 @@ special(8)
 installations(12)
 effects(4)
 doubted(6)
+tolerance_ends()
+pairs()
+limit_states(12)

@@ -135,6 +135,24 @@ public class RefusalTests
         Assert.Equal((true, true, false, true, false), (CableZones.OtherFaceCounts(null), CableZones.OtherFaceCounts(100), CableZones.OtherFaceCounts(101), CableZones.NeedsZone(49), CableZones.NeedsZone(50)));
     }
 
+    /// <summary>Half a screw, half a class and half a failure are no answer, whatever else is asked.</summary>
+    [Theory]
+    [InlineData("en1995_1_1.8_7_2.effective_number", new double[] { 2.5 }, 2.5)]
+    [InlineData("en1995_1_1.8_3_1.effective_number", new double[] { 3.5, 60, 4, 0 }, 3.5)]
+    [InlineData("en1995_1_1.3_1.k_mod", new double[] { 0, 1.5 }, 1.5)]
+    [InlineData("en1995_1_1.3_2.k_def", new double[] { 0, 2.5 }, 2.5)]
+    [InlineData("bs8539.b_3.samples", new double[] { 10.5, 0 }, 10.5)]
+    [InlineData("bs8539.b_3.after_failures", new double[] { 60, 1.5 }, 1.5)]
+    [InlineData("asme_b18_6_1.diameter", new double[] { 7.5 }, 7.5)]
+    [InlineData("en1990.d.k_n", new double[] { 4.5, 0, 0 }, 4.5)]
+    [InlineData("iso16269_6.k", new double[] { 4.5, 0.95, 0.75, 0 }, 4.5)]
+    [InlineData("binomial.upper_failure_share", new double[] { 0.5, 5, 0.95 }, 0.5)]
+    public void A_fraction_of_a_count_is_not_covered(string id, double[] x, double given)
+    {
+        var why = RuleBook.Find(id)!.Evaluate(x).Why!;
+        Assert.Equal(("whole_number", given), (why.Code, why.Values[0].Number));
+    }
+
     [Fact]
     public void Words_of_inputs()
     {

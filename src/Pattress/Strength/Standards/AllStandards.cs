@@ -8,6 +8,11 @@ internal static class AllStandards
     internal static IEnumerable<Rule> Rules() =>
     [
         .. EN_1990_2002.Section6.Rules,
+        .. EN_1990_2002.AnnexC.Rules,
+        .. EN_1990_2002.AnnexD.Rules,
+        .. EN_14358_2016.Section3.Rules,
+        .. ISO_16269_6_2014.ToleranceLimits.Rules,
+        .. ASTM_E178_2016.Outlying.Rules,
         .. EN_1991_1_1_2002.Section6_4.Rules,
         .. EN_1992_4_2018.Section7_2_Steel.Rules,
         .. EN_1992_4_2018.Section7_2_Concrete.Rules,

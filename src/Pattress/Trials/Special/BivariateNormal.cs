@@ -7,6 +7,8 @@ public static class BivariateNormal
     public static double Cdf(double h, double k, double correlation)
     {
         if (!(Math.Abs(correlation) <= 1)) throw new ArgumentOutOfRangeException(nameof(correlation), correlation, "from -1 to 1");
+        if (correlation == 1) return Normal.Cdf(Math.Min(h, k));
+        if (correlation == -1) return Math.Max(0, Normal.Cdf(h) - Normal.Cdf(-k));
         double end = Math.Asin(correlation), hs = (h * h + k * k) / 2, hk = h * k;
         double integral = GaussLegendre.Forty.Integrate(t => Integrand(Math.Sin(t), hs, hk), 0, end);
         return Math.Clamp(Normal.Cdf(h) * Normal.Cdf(k) + integral / (2 * Math.PI), 0, 1);

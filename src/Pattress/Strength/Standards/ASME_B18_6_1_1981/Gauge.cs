@@ -11,7 +11,7 @@ public static class Gauge
     internal static double D(double n, Trace? trace) => trace.Step("D", (0.060 + 0.013 * n) * 25.4, "mm", Clause, [In.Of(n)]);
 
     public static readonly Rule Diameter = new("asme_b18_6_1.diameter", "ASME B18.6.1", "1981 (R2016)", Clause, "Diameter of a wood screw by its gauge", "mm",
-        (x, t) => x[0] % 1 == 0 ? D(x[0], t) : new NotCovered(Clause, "whole_number", Said.Plain(x[0])), Input.Number("n", 0, 24));
+        (x, t) => D(x[0], t), Input.Whole("n", 0, 24));
 
     public static IReadOnlyList<Rule> Rules => [Diameter];
 }

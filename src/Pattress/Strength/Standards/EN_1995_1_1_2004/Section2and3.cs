@@ -24,8 +24,8 @@ public static class Section2and3
 
     public static readonly Rule Modification = new("en1995_1_1.3_1.k_mod", Document, Edition, Head + "3.1.3 Table 3.1",
         "Modification for duration and service class, solid timber, glulam and LVL", "",
-        (x, t) => x[1] % 1 == 0 ? k_mod(x[0], x[1], t) : new NotCovered(Head + "Table 3.1", "whole_number", Said.Plain(x[1])),
-        Parameter.Choice("duration", [.. Kmod.Words]), Input.Number("service_class", 1, 3));
+        (x, t) => k_mod(x[0], x[1], t),
+        Parameter.Choice("duration", [.. Kmod.Words]), Input.Whole("service_class", 1, 3));
 
     public static readonly Rule PartialFactor = new("en1995_1_1.2_3.gamma_m", Document, Edition, Head + "2.4.1 Table 2.3",
         "Partial factor for a material", "", (x, t) => gamma_M(x[0], t), Parameter.Choice("of", [.. GammaM.Words]));

@@ -20,7 +20,6 @@ public static class Section3_Panels
     private static RuleResult Deformation(double material, double service_class, Trace? trace)
     {
         string word = Creep.Materials[(int)material];
-        if (service_class % 1 != 0) return new NotCovered(Head + "Table 3.2", "whole_number", Said.Plain(service_class));
         return Creep.Factor(word, (int)service_class) is { } k
             ? trace.LookUp("k_def", k, "", KDefClauses[(int)material]) : new NotCovered(Head + "Table 3.2", "no_entry", Said.Words(word));
     }
@@ -37,7 +36,7 @@ public static class Section3_Panels
         (x, t) => Modification(x[0], x[1], t), Parameter.Choice("board", [.. Panels.Words]), Parameter.Choice("duration", "permanent", "long", "medium", "short", "instantaneous"));
 
     public static readonly Rule KDef = new("en1995_1_1.3_2.k_def", Document, Edition, Head + "3.1.4 Table 3.2", "Deformation factor for creep", "",
-        (x, t) => Deformation(x[0], x[1], t), Parameter.Choice("material", [.. Creep.Materials]), Input.Number("service_class", 1, 3));
+        (x, t) => Deformation(x[0], x[1], t), Parameter.Choice("material", [.. Creep.Materials]), Input.Whole("service_class", 1, 3));
 
     public static readonly Rule FinalDeflection = new("en1995_1_1.2_2_3.final_deflection", Document, Edition, Head + "2.2.3 (2.2) to (2.4)", "Final deflection with creep", "mm",
         (x, t) => u_fin(x[0], x[1], x[2], x[3], t), Input.Length("u_inst_G", 0, 1e4), Input.Length("u_inst_Q", 0, 1e4, 0), Input.Number("psi_2", 0, 1, 0.3), Input.Number("k_def", 0, 10));
