@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Pattress.Jobs.Text;
 
@@ -62,11 +63,24 @@ internal sealed class DocumentSheet(Sheet sheet)
 
     private void WriteRecords(string name, JsonElement rows)
     {
+        if (rows.EnumerateArray().All(r => r.TryGetProperty("log_odds", out _) && r.TryGetProperty("why", out _)))
+        {
+            WriteMoved(name, rows);
+            return;
+        }
         foreach (var row in rows.EnumerateArray())
         {
             sheet.Heading(Label(name));
             Write(row);
         }
+    }
+
+    /// <summary>What each reading moved: its log odds and its sentence; the numbers of the sentence stand in the JSON.</summary>
+    private void WriteMoved(string name, JsonElement rows)
+    {
+        sheet.Heading(Label(name));
+        foreach (var row in rows.EnumerateArray())
+            sheet.Item($"{row.GetProperty("id").GetString()} {row.GetProperty("log_odds").GetDouble().ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture)}", row.GetProperty("why").GetString()!);
     }
 
     private void WriteTable(string name, JsonElement rows)

@@ -50,8 +50,10 @@ internal sealed class WallSheet(Sheet sheet)
         var shown = supports.EnumerateArray().Where(s => Number(s, "probability") >= LeastSupport).ToList();
         if (shown.Count == 0) return;
         sheet.Item(sheet.T("supports"), string.Join(", ", shown.Select(s =>
-            string.Create(CultureInfo.InvariantCulture, $"{Number(s, "centre_mm"):0} ({Percent(Number(s, "probability"))})"))));
+            string.Create(CultureInfo.InvariantCulture, $"{Number(s, "centre_mm"):0} ({Percent(Number(s, "probability"))}{(Assumed(s) ? ", " + sheet.T("support_assumed") : "")})"))));
     }
+
+    private static bool Assumed(JsonElement support) => support.GetProperty("basis").GetString() == "assumed";
 
     private void WriteNext(JsonElement next) => sheet.Item(sheet.T("next"), Why(next));
 

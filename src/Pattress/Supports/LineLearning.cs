@@ -16,7 +16,9 @@ public sealed record LearnedRate(string Name, double Assumed, double PriorWeight
 /// read, the places of all supports summed over, is what the models give; the prior is the assumed rates as counts (Beta; for
 /// false hits gamma). The rates are those which both together make likeliest in log odds (log), which is the mean of the counts
 /// where the truth is known. So a real screw that no hole has opened is no false hit, and where holes were drilled does not
-/// matter: where to drill was chosen by what the likelihood knows.
+/// matter: where to drill was chosen by what the likelihood knows. False hits are counted, with the length swept, only away from
+/// what is believed to be a support: what stands beside one (a stud nailed to trimmers, a third timber) the models do not know, and its screws
+/// would count as false.
 /// </summary>
 /// <param name="Rates">The assumed ones with what was learned, to two digits: more is not known, and a small change changes nothing.</param>
 /// <param name="Holes">Holes that the scans had.</param>

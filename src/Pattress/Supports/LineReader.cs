@@ -4,7 +4,7 @@ namespace Pattress.Supports;
 public sealed class LineReader
 {
     /// <summary>No hole is surer than this: what no model here knows of (assumed).</summary>
-    private const double Surest = 0.995;
+    internal const double Surest = 0.995;
 
     private readonly LineModel _model = new();
     private double[] _sums = [];
@@ -37,7 +37,7 @@ public sealed class LineReader
         double log = _model.Run(null, marginals: true);
         double[] hit = Window(0, priors), usable = Window(priors.EdgeDistanceMm, priors), centre = Centres();
         var pitches = Pitches();
-        var supports = SupportPeaks.Of(_model.Timber, _model.Steel, SupportModel.StepMm, priors);
+        var supports = SupportBasis.Of(SupportPeaks.Of(_model.Timber, _model.Steel, SupportModel.StepMm, priors), scan);
         double steel = _model.Posterior(LineSort.Steel), dabs = _model.Posterior(LineSort.Dabs), along = _model.Posterior(LineSort.Along);
         var zones = scan.Zones.Select(z => Zone(z, hit, usable, log)).ToList();
         return new(SupportModel.StepMm, centre, hit, usable, pitches, steel, dabs, _model.Posterior(LineSort.Parallel), supports, zones, null,
@@ -68,7 +68,7 @@ public sealed class LineReader
     }
 
     /// <summary>Log of P(readings) on a grid of this step, and nothing else.</summary>
-    internal double Evidence(LineScan scan, LineRates rates, LinePriors priors, double step)
+    internal double Evidence(LineScan scan, LineRates rates, LinePriors priors, double step, bool marginals = false)
     {
         double? other = null;
         if (scan.OtherWay is { } way)
@@ -78,7 +78,16 @@ public sealed class LineReader
             other = turned.Run(null, marginals: false);
         }
         _model.Load(scan, rates, priors, step, other);
-        return _model.Run(null, marginals: false) + _model.Evidence.LogNone;
+        return _model.Run(null, marginals) + _model.Evidence.LogNone;
+    }
+
+    /// <summary>Sums of the supports to be expected up to each step (one entry more than steps), and the chance that the line runs across them.</summary>
+    internal (double[] Sums, double Across) Expected(LineScan scan, LineRates rates, LinePriors priors, double step)
+    {
+        Evidence(scan, rates, priors, step, marginals: true);
+        var sums = new double[_model.Length + 1];
+        for (int i = 0; i < _model.Length; i++) sums[i + 1] = sums[i] + _model.Timber[i] + _model.Steel[i];
+        return (sums, 1 - _model.Posterior(LineSort.Parallel) - _model.Posterior(LineSort.Along));
     }
 
     /// <summary>Readies a scan for <see cref="Try"/> on a grid of this step: log evidence, chances of meeting a support and of a hole clear of its edge.</summary>

@@ -60,28 +60,3 @@ internal readonly record struct RatePoint(Four Log)
 
     private static double Chance(double log) => 1 / (1 + Math.Exp(-log));
 }
-
-/// <summary>Slope of a scan's log evidence by each rate, and how it bends (less its second derivative).</summary>
-internal readonly record struct RateSlopes(Four Slope, Four Bend)
-{
-    /// <summary>Rates are moved this far to either side to see.</summary>
-    private const double By = 0.1;
-
-    /// <summary>Grid for it, mm: twice the answer's.</summary>
-    private const double StepMm = 2;
-
-    public RateSlopes Plus(RateSlopes other) => new(Slope + other.Slope, Bend + other.Bend);
-
-    public static RateSlopes Of(LineReader reader, LineScan scan, LineRates rates, LinePriors priors, RatePoint at)
-    {
-        double Evidence(Four off) => reader.Evidence(scan, new RatePoint(at.Log + off).Apply(rates), priors, StepMm);
-        double here = Evidence(default);
-        var (a, b, c, d) = (Sides(x => new(x, 0, 0, 0)), Sides(x => new(0, x, 0, 0)), Sides(x => new(0, 0, x, 0)), Sides(x => new(0, 0, 0, x)));
-        return new(new(a.Slope, b.Slope, c.Slope, d.Slope), new(a.Bend, b.Bend, c.Bend, d.Bend));
-        (double Slope, double Bend) Sides(Func<double, Four> moved)
-        {
-            double up = Evidence(moved(By)), down = Evidence(moved(-By));
-            return ((up - down) / (2 * By), ((2 * here) - up - down) / (By * By));
-        }
-    }
-}

@@ -4,8 +4,16 @@ namespace Pattress.Supports;
 public sealed record PitchBelief(double Mm, double Probability);
 
 /// <summary>A support: its centre, the spread of that centre and the chance that it is there at all.</summary>
+/// <param name="Probability">Never surer than 99.5 %, as no hole is.</param>
 /// <param name="Material"><c>timber</c> or <c>steel</c>, whichever is likelier.</param>
-public sealed record SupportFound(double CentreMm, double SdMm, double Probability, string Material, double WidthMm);
+public sealed record SupportFound(double CentreMm, double SdMm, double Probability, string Material, double WidthMm)
+{
+    /// <summary>
+    /// What it rests on: <c>read</c> where something was read near it, <c>assumed</c> where nothing was and walls usually have one (at an end, beside an
+    /// opening, a row up the wall), <c>pitch</c> where it follows from the others.
+    /// </summary>
+    public string Basis { get; init; } = "read";
+}
 
 /// <summary>The answer for one stretch of the line.</summary>
 /// <param name="BestMm">Place in the zone where a thin hole is likeliest to meet a support.</param>

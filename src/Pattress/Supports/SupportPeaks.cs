@@ -47,7 +47,7 @@ internal static class SupportPeaks
         for (int i = from; i <= to; i++) second += left[i] * (i - mean) * (i - mean);
         Array.Clear(left, from, to - from + 1);
         bool isSteel = metal > mass / 2;
-        return new(mean * step, Math.Sqrt(second / mass) * step, Math.Min(1, mass), isSteel ? "steel" : "timber", isSteel ? p.SteelWidthMm : p.TimberWidthMm);
+        return new(mean * step, Math.Sqrt(second / mass) * step, Math.Min(LineReader.Surest, mass), isSteel ? "steel" : "timber", isSteel ? p.SteelWidthMm : p.TimberWidthMm);
     }
 
     /// <summary>How far a peak reaches to one side: to its spread, or where the density rises again to another one.</summary>

@@ -31,7 +31,7 @@ public class LineLearningTests
     public void A_stud_that_a_hole_met_counts_as_found_or_not()
     {
         var sure = Assumed with { HoleMeetsOff = 1e-4 };
-        LineScan[] scans = [.. Enumerable.Range(0, 30).Select(i => new LineScan(2400, [new ThinHole("h", 600, HoleMet.Support), new MagnetSweep("m", 500, 700, i < 18 ? [600] : [])], []))];
+        LineScan[] scans = [.. Enumerable.Range(0, 30).Select(i => new LineScan(2400, [new ThinHole("h", 600, HoleMet.Support), new MagnetSweep("m", 550, 650, i < 18 ? [600] : [])], []))];
         Assert.Equal(34.0 / 50, Now(LineLearning.Of(scans, sure, LinePriors.Default with { SteelShare = 0 }), "magnet_finds"), 0.005);
     }
 
@@ -43,6 +43,14 @@ public class LineLearningTests
             new ThinHole("h", 1200, HoleMet.Support), .. studs.Select(s => new Tap($"t{s}", s, TapSound.Solid)), .. studs.Select(s => new Tap($"u{s}", s + 300, TapSound.Hollow)),
             .. studs.Select(s => new MagnetSweep($"m{s}", s - 70, s + 70, [s + 3]))], []);
         Assert.True(Now(LineLearning.Of([scan], Assumed, LinePriors.Default), "magnet_false_per_m") < 0.2);
+    }
+
+    [Fact] // facts: two trimmers and a stud of the row beside them have three lines of screws
+    public void Screws_of_three_timbers_side_by_side_are_no_false_hits()
+    {
+        LineScan[] scans = [.. Enumerable.Range(0, 10).Select(i => new LineScan(4200, [
+            new Tap("a", 1800, TapSound.Solid), new Tap("b", 1840, TapSound.Solid), new Tap("c", 1870, TapSound.Solid), new MagnetSweep("m", 1760, 1920, [1800, 1840, 1878]), new ThinHole("h", 1836, HoleMet.Support)], []))];
+        Assert.True(Now(LineLearning.Of(scans, Assumed, LinePriors.Default), "magnet_false_per_m") <= 0.2);
     }
 
     [Fact]
@@ -65,8 +73,8 @@ public class LineLearningTests
     }
 
     /// <summary>
-    /// Facts: the rates that the invented walls are made with. Some 200 taps over studs, 2,000 off them, 200 studs swept and 100 m: three standard
-    /// deviations are .07, .02, .085 and .13 a metre; the wrong start, of 20 in some 200, pulls by .01 more.
+    /// Facts: the rates that the invented walls are made with. Some 200 taps over studs, 2,000 off them, 200 studs swept and, more than 100 mm from them,
+    /// half of 105 m: three standard deviations are .07, .02, .085 and .19 a metre; the wrong start, of 20 in some 200, pulls by .01 more.
     /// </summary>
     [Fact]
     public void Rates_that_were_assumed_wrong_by_a_factor_of_two_are_found_again()
@@ -78,6 +86,6 @@ public class LineLearningTests
         Assert.Equal(Assumed.TapSolidOn, Now(learned, "tap_solid_on"), 0.08);
         Assert.Equal(Assumed.TapSolidOff, Now(learned, "tap_solid_off"), 0.03);
         Assert.Equal(Assumed.MagnetFinds, Now(learned, "magnet_finds"), 0.095);
-        Assert.Equal(Assumed.MagnetFalsePerMm * 1000, Now(learned, "magnet_false_per_m"), 0.14);
+        Assert.Equal(Assumed.MagnetFalsePerMm * 1000, Now(learned, "magnet_false_per_m"), 0.2);
     }
 }

@@ -117,4 +117,15 @@ public class SupportModelTests
         for (int i = 0; i < a.Hit.Count; i++) Assert.Equal(a.Hit[i], b.Hit[i], tolerance);
         Assert.Equal(a.LogEvidence, b.LogEvidence, tolerance);
     }
+
+    [Fact] // facts: nothing was read at the ends; a stud between two that were found follows from them; unknown is never certain
+    public void A_support_says_what_it_rests_on_and_is_never_certain()
+    {
+        var belief = SupportModel.Infer(Scan(new ThinHole("a", 1200, HoleMet.Support), new Tap("t", 1200, TapSound.Solid), new MagnetSweep("m", 1130, 1270, [1200]), new ThinHole("b", 2400, HoleMet.Support)));
+        Assert.Equal("assumed", belief.Supports[0].Basis);
+        Assert.Equal("assumed", belief.Supports[^1].Basis);
+        Assert.Equal("read", belief.Supports.MinBy(s => Math.Abs(s.CentreMm - 1200))!.Basis);
+        Assert.Equal("pitch", belief.Supports.MinBy(s => Math.Abs(s.CentreMm - 3000))!.Basis);
+        Assert.All(belief.Supports, s => Assert.True(s.Probability <= 0.995));
+    }
 }

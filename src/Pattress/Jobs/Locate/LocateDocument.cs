@@ -38,7 +38,7 @@ public static class LocateDocument
         if (belief.ParallelProbability > 0) Number(json, "probability_parallel", belief.ParallelProbability);
         if (belief.AlongProbability > 0) Number(json, "probability_along", belief.AlongProbability);
         json.WriteObjects("contradictions", belief.Contradictions, Contradiction);
-        json.WriteObjects("assumptions", [new Reason("assumed_rates")], Reason);
+        json.WriteObjects<Reason>("assumptions", belief.Supports.Any(s => s.Basis == "assumed") ? [new("assumed_rates"), new("assumed_supports")] : [new("assumed_rates")], Reason);
         json.WriteSome("readings", influences, Influence);
         json.WriteEndObject();
     }, indented);
@@ -50,6 +50,7 @@ public static class LocateDocument
         Number(json, "probability", s.Probability);
         json.WriteString("material", s.Material);
         Number(json, "width_mm", s.WidthMm);
+        json.WriteString("basis", s.Basis);
     }
 
     private static void Zone(Utf8JsonWriter json, ZoneBelief z)

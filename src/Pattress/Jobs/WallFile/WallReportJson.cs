@@ -84,6 +84,7 @@ internal static class WallReportJson
         Number(json, "sd_mm", s.SdMm);
         Number(json, "width_mm", s.WidthMm);
         Number(json, "probability", s.Probability);
+        json.WriteString("basis", s.Basis);
     }
 
     private static void Zone(Utf8JsonWriter json, BelievedZone zone, PlanWords says)
