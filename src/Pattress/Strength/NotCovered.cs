@@ -1,3 +1,6 @@
+using System.Globalization;
+using Pattress.Quantities;
+
 namespace Pattress.Strength;
 
 /// <summary>Why a rule has no answer: it does not cover the case.</summary>
@@ -9,8 +12,17 @@ public sealed record NotCovered(string Clause, string Code, params IReadOnlyList
     /// <summary>The reason for the text layer; the clause is its first value.</summary>
     public Reason Reason => new(Code, [Said.Words(Clause), .. Values]);
 
-    internal static NotCovered OutsideRange(string clause, string symbol, double value, double min, double max) =>
-        new(clause, "outside_range", Said.Words(symbol), Said.Plain(value), Said.Plain(min), Said.Plain(max));
+    internal static NotCovered OutsideRange(string clause, Parameter p, double value)
+    {
+        string unit = QuantityText.OwnUnit(p.Dimension) is { Length: > 0 } own ? " " + own : "", near = value.ToString("G6", CultureInfo.InvariantCulture);
+        // Just outside a bound all digits are shown: 12.0001 is not "12, valid to 12".
+        bool hidden = double.Parse(near, CultureInfo.InvariantCulture) is var read && read >= p.Min && read <= p.Max;
+        return new(clause, "outside_range", Said.Words(p.Symbol), Exactly(value, (hidden ? Exact(value) : near) + unit), Exactly(p.Min, Exact(p.Min)), Exactly(p.Max, Exact(p.Max) + unit));
+    }
+
+    private static string Exact(double value) => value.ToString("R", CultureInfo.InvariantCulture);
+
+    private static Said Exactly(double value, string text) => new(Shown.Text, value, text);
 }
 
 /// <summary>A rule's value, or why there is none. <c>default</c> is "not covered", never a zero.</summary>

@@ -36,7 +36,7 @@ public sealed record Rule(
         for (int i = 0; i < x.Length; i++)
         {
             var p = Parameters[i];
-            if (!(x[i] >= p.Min && x[i] <= p.Max)) return NotCovered.OutsideRange(Clause, p.Symbol, x[i], p.Min, p.Max);
+            if (!(x[i] >= p.Min && x[i] <= p.Max)) return NotCovered.OutsideRange(Clause, p, x[i]);
             if (p.Whole && x[i] % 1 != 0) return new NotCovered(Clause, "whole_number", Said.Plain(x[i]));
         }
         return Function(x, trace);

@@ -54,6 +54,17 @@ public class RuleTests
         Assert.Equal(0, (await Ran.Pattress("rule", "en1995_1_1.8_7_2.withdrawal", "d=6 mm", "l_ef=60 mm", "rho_k=350", "--json")).Exit);
     }
 
+    /// <summary>A refusal never contradicts itself: just outside a bound all digits stand there, and the unit with them.</summary>
+    [Theory]
+    [InlineData("d = 12.0001 mm: it is valid from 6 to 12 mm.", "d=12.0001")]
+    [InlineData("d = 5.99999999 mm: it is valid from 6 to 12 mm.", "d=5.99999999 mm")]
+    [InlineData("d = 50.8 mm: it is valid from 6 to 12 mm.", "d=2 in")]
+    public async Task Just_outside_a_bound_the_number_is_said_in_full(string said, string d)
+    {
+        using var answer = JsonDocument.Parse((await Ran.Pattress("rule", "en1995_1_1.8_7_2.withdrawal", d, "l_ef=80 mm", "rho_k=350", "--json")).Out);
+        Assert.EndsWith(said, answer.RootElement.GetProperty("not_covered").GetString());
+    }
+
     /// <summary>EN 1995-1-1:2004+A1:2008 8.7.2(4): screws of 6 to 12 mm, d_1/d of 0.6 to 0.75.</summary>
     [Theory]
     [InlineData("d", 6, 12, "mm")]
