@@ -14,17 +14,22 @@ internal static class ContactDescent
     private const int Trials = 80;
     private const double FarAway = 1e15;
 
+    /// <summary>Below this Newton's own step, which squares the residual, ends the search.</summary>
+    private const double Near = 1e-7;
+
     /// <summary>From u to the point of smallest residual found; the energy is left evaluated there.</summary>
     internal static Triple Descend(ref ContactEnergy energy, in Stiffness3 whole, Triple u)
     {
         energy.Evaluate(u);
-        double now = energy.Gradient.Norm, best = now;
+        double now = energy.Imbalance, best = now;
         Triple bestAt = u;
         for (int step = 0; step < Steps && best > Tolerance; step++)
         {
-            Triple p = Direction(energy, whole);
-            u = Step(ref energy, u, p, best);
-            now = energy.Gradient.Norm;
+            Triple p = Direction(energy, whole, out var factors);
+            double slope = energy.Gradient.Dot(p);
+            if (best > Near && energy.Cuts == 2 && factors is { } f && Bent(ref energy, u, p, f) is var bent && energy.Imbalance <= 0.5 * best) u = bent;
+            else u = Step(ref energy, u, p, slope, best);
+            now = energy.Imbalance;
             if (now < best) (best, bestAt) = (now, u);
             if (!(u.Largest < FarAway)) break;
         }
@@ -32,21 +37,41 @@ internal static class ContactDescent
         return bestAt;
     }
 
+    /// <summary>
+    /// The end of Newton's step bent by the third derivative, which is -k_b times the integral of a aᵀ a over the line where the plate
+    /// leaves the wall, by the slope there: the zone's edge moves as the plate turns (Chebyshev's method). The energy is evaluated there.
+    /// </summary>
+    internal static Triple Bent(ref ContactEnergy energy, in Triple u, in Triple p, in Factors3 factors)
+    {
+        double endX = energy.StartX + energy.ChordX, endY = energy.StartY + energy.ChordY;
+        double atStart = p.At(energy.StartX, energy.StartY), atEnd = p.At(endX, endY), atMiddle = atStart + atEnd;
+        double weight = energy.Bed / 12 * Math.Sqrt((energy.ChordX * energy.ChordX + energy.ChordY * energy.ChordY) / (u.B * u.B + u.C * u.C));
+        // Simpson's rule is exact: the integrand is a cubic.
+        double w0 = weight * atStart * atStart, w1 = weight * atMiddle * atMiddle, w2 = weight * atEnd * atEnd;
+        Triple curve = default;
+        curve.AddPull(-w0 - 0.5 * w1, energy.StartX, energy.StartY);
+        curve.AddPull(-w2 - 0.5 * w1, endX, endY);
+        Triple next = u.Plus(1, p).Plus(1, factors.Descent(curve));
+        energy.Evaluate(next);
+        return next;
+    }
+
     /// <summary>Newton's step; where rank is lost the whole plate on its bed, glued, holds the rest.</summary>
-    private static Triple Direction(in ContactEnergy energy, in Stiffness3 whole)
+    private static Triple Direction(in ContactEnergy energy, in Stiffness3 whole, out Factors3? factors)
     {
         double floor = Floor * whole.Trace;
-        if (energy.Second.TryDescent(energy.Gradient, floor, out var p)) return p;
+        bool safe = Factors3.TryOf(energy.Second, floor, out var own);
+        factors = safe ? own : null;
+        if (safe) return own.Descent(energy.Gradient);
         var held = energy.Second;
         held.Add(Held, whole);
-        if (held.TryDescent(energy.Gradient, floor, out p)) return p;
+        if (held.TryDescent(energy.Gradient, floor, out var p)) return p;
         whole.TryDescent(energy.Gradient, floor, out p);
         return p;
     }
 
-    private static Triple Step(ref ContactEnergy energy, in Triple u, in Triple p, double best)
+    private static Triple Step(ref ContactEnergy energy, in Triple u, in Triple p, double slope, double best)
     {
-        double slope = energy.Gradient.Dot(p);
         Triple next = u.Plus(1, p);
         energy.Evaluate(next);
         double there = energy.Gradient.Dot(p);
@@ -56,7 +81,7 @@ internal static class ContactDescent
 
     /// <summary>The residual has halved, or the slope has risen far enough without turning.</summary>
     private static bool Good(in ContactEnergy energy, double there, double wanted, double best) =>
-        (there <= 0 && there >= wanted) || energy.Gradient.Norm <= 0.5 * best;
+        (there <= 0 && there >= wanted) || energy.Imbalance <= 0.5 * best;
 
     private static Triple Beyond(ref ContactEnergy energy, in Triple u, in Triple p, double slope, double best)
     {

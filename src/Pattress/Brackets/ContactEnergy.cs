@@ -30,14 +30,21 @@ internal ref struct ContactEnergy
     internal Stiffness3 Second;
     internal int Evaluations;
 
+    /// <summary>Sides of the outline that the line d = 0 cut at the last u; where they are two, it does so from Start over Chord.</summary>
+    internal int Cuts;
+    internal double StartX, StartY, ChordX, ChordY;
+
     /// <summary>Area in contact at the last u.</summary>
     internal double Area;
 
     /// <summary>Sum of the tensions at the last u.</summary>
     internal double Pulled;
 
+    /// <summary>Size of the gradient at the last u: what is out of balance.</summary>
+    internal double Imbalance;
+
     /// <summary>What is out of balance, over the load or the tensions, whichever is larger.</summary>
-    internal readonly double Residual => Gradient.Norm / Math.Max(1, Pulled);
+    internal readonly double Residual => Imbalance / Math.Max(1, Pulled);
 
     /// <summary>Sum of the pressure at the last u.</summary>
     internal double Contact;
@@ -47,12 +54,14 @@ internal ref struct ContactEnergy
     {
         Evaluations++;
         Gradient = new Triple(-Load.A, -Load.B, -Load.C);
+        Cuts = 0;
         AddFixings(u);
         double pulled = Gradient.A;
         Pulled = Gradient.A + Load.A;
         Area = AddBed(u, Bed);
         if (CrushDepth < double.PositiveInfinity) AddBed(new Triple(u.A + CrushDepth, u.B, u.C), -Bed);
         Contact = pulled - Gradient.A;
+        Imbalance = Gradient.Norm;
     }
 
     private void AddFixings(in Triple u)
@@ -109,7 +118,8 @@ internal ref struct ContactEnergy
     /// </summary>
     private double AddSides(ReadOnlySpan<double> cornersX, ReadOnlySpan<double> cornersY, ReadOnlySpan<double> gap, double bed, double ox, double oy, double od)
     {
-        double a = 0, x = 0, y = 0, xx = 0, xy = 0, yy = 0, f = 0, fx = 0, fy = 0;
+        double a = 0, x = 0, y = 0, xx = 0, xy = 0, yy = 0, f = 0, fx = 0, fy = 0, chordX = 0, chordY = 0;
+        int cuts = 0;
         double ax = cornersX[0], ay = cornersY[0], da = gap[0];
         for (int i = 1; i < gap.Length; i++)
         {
@@ -117,8 +127,16 @@ internal ref struct ContactEnergy
             if (da < 0 || db < 0)
             {
                 double px = ax - ox, py = ay - oy, pd = da, qx = bx - ox, qy = by - oy, qd = db;
-                if (da >= 0) (px, py, pd) = Cut(ax, ay, da, bx, by, db, ox, oy);
-                else if (db > 0) (qx, qy, qd) = Cut(ax, ay, da, bx, by, db, ox, oy);
+                if (da >= 0)
+                {
+                    (px, py, pd) = Cut(ax, ay, da, bx, by, db, ox, oy);
+                    (chordX, chordY, cuts) = (chordX + px, chordY + py, cuts + 1);
+                }
+                else if (db >= 0)
+                {
+                    (qx, qy, qd) = Cut(ax, ay, da, bx, by, db, ox, oy);
+                    (chordX, chordY, cuts) = (chordX + qx, chordY + qy, cuts + 1);
+                }
                 double twice = px * qy - qx * py, sx = px + qx, sy = py + qy, sd = od + pd + qd;
                 a += twice;
                 x += twice * sx;
@@ -132,6 +150,8 @@ internal ref struct ContactEnergy
             }
             (ax, ay, da) = (bx, by, db);
         }
+        // One of two cuts is the apex itself, so their sum is the other.
+        (Cuts, StartX, StartY, ChordX, ChordY) = (Cuts + cuts, ox, oy, chordX, chordY);
         var zone = new Moments { A = a / 2, X = x / 6, Y = y / 6, XX = xx / 24, XY = xy / 24, YY = yy / 24 };
         Second.Add(bed, zone.About(-ox, -oy));
         Gradient.A += bed * f / 6;

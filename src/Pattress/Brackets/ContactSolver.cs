@@ -37,7 +37,7 @@ public static class ContactSolver
         var energy = scale.Energy(plate, scaled, bed, raw, room);
         var whole = energy.WholePlate(plate.Whole);
         Triple u = ContactDescent.Descend(ref energy, whole, energy.Glued(whole));
-        return energy.Gradient.Norm <= Promised && !energy.Blurred(u)
+        return energy.Imbalance <= Promised && !energy.Blurred(u)
             ? scale.Answer(ref energy, default, u, ContactStatus.Balanced, tensions)
             : ContactRescue.Settle(scale, ref energy, whole, u, tensions);
     }

@@ -75,19 +75,41 @@ internal struct Stiffness3
     /// <summary>Solves for -g by Cholesky; false when the matrix is not safely positive.</summary>
     internal readonly bool TryDescent(in Triple g, double floor, out Triple p)
     {
-        p = default;
-        double d0 = AA + floor;
+        bool safe = Factors3.TryOf(this, floor, out var factors);
+        p = safe ? factors.Descent(g) : default;
+        return safe;
+    }
+}
+
+/// <summary>A symmetric positive 3 x 3 matrix as L D Lᵀ, for several right sides.</summary>
+internal struct Factors3
+{
+    private double _i0, _i1, _d2, _l1, _l2, _l3;
+
+    /// <summary>Factors a matrix with a floor added to its diagonal; false when it is not safely positive.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static bool TryOf(in Stiffness3 k, double floor, out Factors3 f)
+    {
+        f = default;
+        double d0 = k.AA + floor;
         if (!(d0 > floor)) return false;
-        double i0 = 1 / d0, l1 = AB * i0, l2 = AC * i0;
-        double d1 = BB + floor - l1 * AB;
-        if (!(d1 > Lost * (BB + floor))) return false;
-        double i1 = 1 / d1, m = BC - l2 * AB, l3 = m * i1;
-        double d2 = CC + floor - l2 * AC - l3 * m;
-        if (!(d2 > Lost * (CC + floor))) return false;
-        double y1 = g.B - l1 * g.A, y2 = g.C - l2 * g.A - l3 * y1;
-        double z2 = -y2 / d2, z1 = -y1 * i1 - l3 * z2;
-        p = new Triple(-g.A * i0 - l1 * z1 - l2 * z2, z1, z2);
+        double i0 = 1 / d0, l1 = k.AB * i0, l2 = k.AC * i0;
+        double d1 = k.BB + floor - l1 * k.AB;
+        if (!(d1 > Lost * (k.BB + floor))) return false;
+        double i1 = 1 / d1, m = k.BC - l2 * k.AB, l3 = m * i1;
+        double d2 = k.CC + floor - l2 * k.AC - l3 * m;
+        if (!(d2 > Lost * (k.CC + floor))) return false;
+        (f._i0, f._i1, f._d2, f._l1, f._l2, f._l3) = (i0, i1, d2, l1, l2, l3);
         return true;
+    }
+
+    /// <summary>Solves for -g.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal readonly Triple Descent(in Triple g)
+    {
+        double y1 = g.B - _l1 * g.A, y2 = g.C - _l2 * g.A - _l3 * y1;
+        double z2 = -y2 / _d2, z1 = -y1 * _i1 - _l3 * z2;
+        return new Triple(-g.A * _i0 - _l1 * z1 - _l2 * z2, z1, z2);
     }
 
     /// <summary>Share of a pivot below which rounding has eaten it.</summary>
