@@ -16,7 +16,7 @@ internal static class SupportsTiming
         var renewal = new RenewalKernel();
         var gaps = GapPrior.Of(LinePriors.Default, 1);
         renewal.SetPrior(GapPrior.First(gaps), gaps);
-        Time("renewal, 6 m at 1 mm", () => { renewal.Run(w, true); renewal.AddDensity(density, 1); });
+        Time("renewal, 6 m at 1 mm", () => { renewal.Run(w); renewal.AddDensity(density, 1); });
         var model = new LineModel();
         var scan = Scan(60);
         model.Load(scan, LineRates.Default, LinePriors.Default, 1);

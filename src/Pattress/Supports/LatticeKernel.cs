@@ -119,7 +119,7 @@ internal sealed class LatticeKernel
         var inside = places.Slice(_pad, _n + 1);
         Vectors.Correlate(_weights.AsSpan(_pad - _reach, _n + 1 + (2 * _reach)), _jitter, inside);
         double q = _shape.Presence;
-        for (int i = 0; i < inside.Length; i++) inside[i] = 1 - q + (q * inside[i]);
+        Vectors.MultiplyAdd(inside, q, 1 - q);
     }
 
     private void Sums(ReadOnlySpan<double> weights)
@@ -127,12 +127,10 @@ internal sealed class LatticeKernel
         int length = _n + 1 + (2 * _pad);
         var sums = Vectors.Buffer(ref _sums, length + 1);
         double sum = 0;
-        for (int i = 0; i < length; i++)
-        {
-            sums[i] = sum;
-            sum += i >= _pad && i <= _pad + _n ? weights[i - _pad] : 1;
-        }
-        sums[length] = sum;
+        // Off the wall the weight is 1; the sums begin where the wall does, so that they stay small.
+        for (int i = 0; i <= _pad; i++) sums[i] = i - _pad;
+        for (int i = 0; i < weights.Length; i++) sums[_pad + i + 1] = sum += weights[i];
+        for (int i = _pad + weights.Length + 1; i <= length; i++) sums[i] = sum += 1;
     }
 
     private double ExtraShare(int bay) => bay - (2 * _shape.ClearSteps) + 1 > 0 ? _shape.ExtraPerBay / (bay - (2 * _shape.ClearSteps) + 1) : 0;

@@ -23,7 +23,7 @@ internal sealed class LineEvidence
     /// <summary>Log of how much likelier the readings are where a support lies under the whole line than where none is near.</summary>
     public double LogAlong { get; private set; }
 
-    /// <summary>True when some reading points to dabs.</summary>
+    /// <summary>True when some reading points to dabs, or they are likely from the start; else their row is left as it is.</summary>
     public bool HintsAtDabs { get; private set; }
 
     public ReadOnlySpan<double> Timber => _timber.AsSpan(0, _length);
@@ -50,7 +50,7 @@ internal sealed class LineEvidence
         readings.RemoveAll(r => r is MagnetSweep);
         LogNone = readings.Sum(r => PointWeights.LogNone(r, rates, _rows.At(r.HeightMm)));
         LogDab = readings.Sum(r => DabEvidence.LogRatio(r, rates, _rows.At(r.HeightMm)));
-        HintsAtDabs = readings.Any(DabEvidence.Hints);
+        HintsAtDabs = priors.DabShare >= 0.5 || readings.Any(DabEvidence.Hints);
         AddTaps(readings, rates, priors);
         AddPoints(readings, rates, priors);
         if (keep) Keep();
@@ -99,7 +99,7 @@ internal sealed class LineEvidence
             for (int i = 0; i < line.Count; i++) LogAlong += share[i] * PointWeights.LogAlong(line[i], rates);
             _taps.Multiply(_timber.AsSpan(0, _length), Step, priors.TimberWidthMm / 2);
             _taps.Multiply(_steel.AsSpan(0, _length), Step, priors.SteelWidthMm / 2);
-            _taps.Multiply(_dab.AsSpan(0, _length), Step, priors.DabWidthMm / 2);
+            if (HintsAtDabs) _taps.Multiply(_dab.AsSpan(0, _length), Step, priors.DabWidthMm / 2);
             _taps.Multiply(_pair.AsSpan(0, _length), Step, priors.TimberWidthMm);
         }
     }
@@ -112,7 +112,7 @@ internal sealed class LineEvidence
             Add(r, _steel.AsSpan(0, _length), SupportKind.Steel(priors, rates), rates);
             Add(r, _pair.AsSpan(0, _length), SupportKind.Pair(priors, rates), rates);
             if (r is not Tap) LogAlong += PointWeights.LogAlong(r, rates);
-            if (r is ThinHole h) DabEvidence.Hole(_dab.AsSpan(0, _length), Step, h, priors.DabWidthMm / 2, rates);
+            if (HintsAtDabs && r is ThinHole h) DabEvidence.Hole(_dab.AsSpan(0, _length), Step, h, priors.DabWidthMm / 2, rates);
         }
     }
 
@@ -144,9 +144,10 @@ internal sealed class LineEvidence
     /// <summary>Nothing is surer than the bound; inside an opening on the line nothing is known, as off the wall.</summary>
     private void Finish(LineRates rates)
     {
-        foreach (var row in new[] { _timber, _steel, _dab, _pair })
+        ReadOnlySpan<double[]> rows = [_timber, _steel, _dab, _pair];
+        foreach (double[] row in rows)
         {
-            for (int i = 0; i < _length; i++) row[i] = Math.Clamp(row[i], 1 / rates.WeightMost, rates.WeightMost);
+            Vectors.Clamp(row.AsSpan(0, _length), 1 / rates.WeightMost, rates.WeightMost);
             foreach (var o in _openings) if (o.OnLine) Inside(row, o.FromMm, o.ToMm).Fill(1);
         }
     }

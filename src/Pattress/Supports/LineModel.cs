@@ -21,6 +21,9 @@ internal sealed class LineModel
     private double? _otherWay;
     private bool _masked;
 
+    /// <summary>A model with less than this of the posterior moves no chance by more: its marginals are not worked out.</summary>
+    private const double Nothing = 1e-17;
+
     private (double Length, double Step, LinePriors Priors, LineSetting Setting) _made;
     private (double Step, LinePriors Priors) _shared;
 
@@ -44,7 +47,7 @@ internal sealed class LineModel
         (_scan, _priors, _otherWay) = (scan, priors, otherWay);
         _evidence.Load(scan, rates, priors, step, keep);
         _length = _evidence.Timber.Length;
-        Prepare(scan.LengthMm, step, priors, new(scan.IsCeiling, scan.IsUp, oneWay, otherWay is not null, _evidence.HintsAtDabs || priors.DabShare >= 0.5));
+        Prepare(scan.LengthMm, step, priors, new(scan.IsCeiling, scan.IsUp, oneWay, otherWay is not null, _evidence.HintsAtDabs));
         _timberFixed.Set(scan, priors, priors.TimberWidthMm, step, pairs: true);
         _steelFixed.Set(scan, priors, priors.SteelWidthMm, step, pairs: false);
     }
@@ -63,7 +66,7 @@ internal sealed class LineModel
         Free(_pair, ref _pairFree, _timberFixed);
         Free(_steel, ref _steelFree, _steelFixed);
         _masked = mask is not null;
-        LoadKernels(marginals);
+        LoadKernels();
         double most = double.NegativeInfinity, sum = 0;
         foreach (var s in Scenarios) most = Math.Max(most, s.Log = Log(s) + Math.Log(s.Prior));
         foreach (var s in Scenarios) sum += Math.Exp(s.Log - most);
@@ -121,14 +124,14 @@ internal sealed class LineModel
 
     private Span<double> Within(double[] row, Zone z) => _evidence.Inside(row, z.FromMm, z.ToMm);
 
-    private void LoadKernels(bool marginals)
+    private void LoadKernels()
     {
         double step = _evidence.Step;
         LatticeShape shape = new(_priors.Presence, _priors.ExtraPerBay, (int)Math.Round(_priors.ExtraClearMm / step));
         _timberKernel.Load(_timberFree.AsSpan(0, _length), shape, _jitter, _maxPitch, Extras());
         if (Has(LineSort.Steel)) _steelKernel.Load(_steelFree.AsSpan(0, _length), shape, _jitter, _maxPitch);
         if (Has(LineSort.Dabs)) _dabKernel.Load(_dab.AsSpan(0, _length), new(_priors.DabPresence, _priors.DabExtra, (int)(_priors.DabClearMm / step)), _dabJitter, _maxPitch);
-        if (HasRenewal()) _renewal.Run(_timberFree.AsSpan(0, _length), marginals);
+        if (HasRenewal()) _renewal.Run(_timberFree.AsSpan(0, _length));
     }
 
     /// <summary>Weights of an extra: one timber, or two nailed together as beside an opening.</summary>
@@ -136,7 +139,7 @@ internal sealed class LineModel
     {
         var extra = Vectors.Buffer(ref _extra, _length).AsSpan(0, _length);
         double pair = _priors.TrimmerDoubled;
-        for (int i = 0; i < extra.Length; i++) extra[i] = ((1 - pair) * _timberFree[i]) + (pair * _pairFree[i]);
+        Vectors.Mix(_timberFree.AsSpan(0, _length), 1 - pair, _pairFree.AsSpan(0, _length), pair, extra);
         return extra;
     }
 
@@ -175,7 +178,7 @@ internal sealed class LineModel
         foreach (var s in Scenarios)
         {
             s.Posterior = Math.Exp(s.Log - most) / sum;
-            if (s.Pitch > 0) Kernel(s.Sort).Gather(s.Slot, s.Pitch / _evidence.Step, s.Posterior);
+            if (s.Pitch > 0 && s.Posterior > Nothing) Kernel(s.Sort).Gather(s.Slot, s.Pitch / _evidence.Step, s.Posterior);
         }
         Gather(_timberKernel, LineSort.Timber, ref _timberDensity);
         Gather(_steelKernel, LineSort.Steel, ref _steelDensity);
@@ -195,7 +198,7 @@ internal sealed class LineModel
         if (sort == LineSort.Timber) AddTimbers(d);
         else if (Has(sort)) kernel.AddDensity(d, Vectors.Buffer(ref _scratch, _length));
         if (sort != LineSort.Timber) return;
-        foreach (var s in Scenarios) if (s is { Sort: LineSort.Timber, Pitch: 0 }) _renewal.AddDensity(d, s.Posterior);
+        foreach (var s in Scenarios) if (s is { Sort: LineSort.Timber, Pitch: 0, Posterior: > Nothing }) _renewal.AddDensity(d, s.Posterior);
     }
 
     /// <summary>The lattice's own places, and its extras: the timbers of a pair stand half a width either side of its middle.</summary>

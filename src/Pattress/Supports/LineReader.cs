@@ -159,7 +159,7 @@ public sealed class LineReader
     private double[] Centres()
     {
         var centre = new double[_model.Length];
-        for (int i = 0; i < centre.Length; i++) centre[i] = _model.Timber[i] + _model.Steel[i];
+        Vectors.Mix(_model.Timber, 1, _model.Steel, 1, centre);
         return centre;
     }
 
@@ -170,16 +170,19 @@ public sealed class LineReader
         AddWindow(_model.Timber, (p.TimberWidthMm / 2) - edge, sums);
         AddWindow(_model.Steel, (p.SteelWidthMm / 2) - edge, sums);
         if (_model.Posterior(LineSort.Along) is var along and > 0) for (int i = 0; i < sums.Length; i++) sums[i] += along;
-        for (int i = 0; i < sums.Length; i++) sums[i] = Math.Clamp(sums[i], 0, Surest);
+        Vectors.Clamp(sums, 0, Surest);
         return sums;
     }
 
     private void AddWindow(ReadOnlySpan<double> density, double halfMm, double[] result)
     {
         int half = (int)Math.Floor((halfMm / _model.Evidence.Step) + 1e-9), n = density.Length;
-        var sums = Vectors.Buffer(ref _sums, n + 1);
-        sums[0] = 0;
-        for (int i = 0; i < n; i++) sums[i + 1] = sums[i] + density[i];
-        for (int i = 0; i < n; i++) result[i] += sums[Math.Min(n, i + half + 1)] - sums[Math.Max(0, i - half)];
+        // Sums up to each step, as much longer at both ends as a window reaches past them.
+        var sums = Vectors.Buffer(ref _sums, n + 1 + (2 * half));
+        double sum = 0;
+        Array.Clear(sums, 0, half + 1);
+        for (int i = 0; i < n; i++) sums[half + 1 + i] = sum += density[i];
+        sums.AsSpan(half + 1 + n, half).Fill(sum);
+        Vectors.AddDifference(sums.AsSpan((2 * half) + 1, n), sums.AsSpan(0, n), result);
     }
 }

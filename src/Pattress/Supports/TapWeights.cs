@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace Pattress.Supports;
 
 /// <summary>
@@ -7,9 +10,9 @@ namespace Pattress.Supports;
 /// </summary>
 internal sealed class TapWeights
 {
-    private double[] _at = [], _share = [], _before0 = [], _before1 = [], _after0 = [], _after1 = [], _unscale = [], _close = [];
+    private double[] _at = [], _share = [], _stay = [], _before0 = [], _before1 = [], _after0 = [], _after1 = [], _unscale = [], _close = [];
     private bool[] _solid = [];
-    private double[] _near = [];
+    private double[] _near = [], _clear = [], _patch = [];
     private int _count;
     private LineRates _rates = LineRates.Default;
 
@@ -24,6 +27,8 @@ internal sealed class TapWeights
         share.CopyTo(Vectors.Buffer(ref _share, _count));
         if (_solid.Length < _count) _solid = new bool[_count * 2];
         solid.CopyTo(_solid);
+        var stay = Vectors.Buffer(ref _stay, _count);
+        for (int k = 1; k < _count; k++) stay[k] = Math.Exp(-(_at[k] - _at[k - 1]) * (_rates.PatchPerMm + (1 / _rates.PatchLengthMm)));
         Forward();
         Backward();
     }
@@ -33,16 +38,16 @@ internal sealed class TapWeights
     {
         if (_count == 0) return;
         Table(halfWidth);
-        int low = 0, high = 0;
         double reach = _rates.TapReachMm;
-        int first = Math.Max(0, (int)Math.Ceiling((_at[0] - reach) / step));
         int last = Math.Min(weights.Length - 1, (int)Math.Floor((_at[_count - 1] + reach) / step));
-        for (int i = first; i <= last; i++)
+        int low = 0, high = 0, next;
+        for (int place = Math.Max(0, (int)Math.Ceiling((_at[0] - reach) / step)); place <= last; place = next)
         {
-            double c = i * step;
+            double c = place * step;
             while (low < _count && _at[low] < c - reach) low++;
             while (high < _count && _at[high] <= c + reach) high++;
-            if (high > low) weights[i] *= Ratio(c, low, high);
+            next = Math.Min(last + 1, Stretch(place, step, low, high));
+            if (high > low) Multiply(weights[place..next], c, step, low, high);
         }
     }
 
@@ -50,30 +55,77 @@ internal sealed class TapWeights
     public static double Solid(LineRates r, double distance, double halfWidth) => distance > r.TapReachMm ? r.TapSolidOff
         : r.TapSolidOff + ((r.TapSolidOn - r.TapSolidOff) / (1 + Math.Exp((distance - halfWidth - r.TapEdgeMm) / r.TapBlurMm)));
 
+    /// <summary>From a place on, the first that other taps than low to high reach.</summary>
+    private int Stretch(int place, double step, int low, int high)
+    {
+        int leaves = low < _count ? (int)Math.Floor((_at[low] + _rates.TapReachMm) / step) + 1 : int.MaxValue;
+        int enters = high < _count ? (int)Math.Ceiling((_at[high] - _rates.TapReachMm) / step) : int.MaxValue;
+        return Math.Max(place + 1, Math.Min(leaves, enters));
+    }
+
+    /// <summary>Where the table has its support's centre.</summary>
+    private int Middle => (int)_rates.TapReachMm + 2;
+
+    /// <summary>P(solid) at every whole mm from a centre to both sides, and as much beyond as whole vectors read.</summary>
     private void Table(double halfWidth)
     {
-        int length = (int)_rates.TapReachMm + 3;
+        int middle = Middle, length = (2 * middle) + 3 + Vector<double>.Count;
         var near = Vectors.Buffer(ref _near, length);
-        for (int d = 0; d < length; d++) near[d] = Solid(_rates, Math.Min(d, _rates.TapReachMm), halfWidth);
+        for (int i = 0; i < length; i++) near[i] = i > middle && i <= 2 * middle ? near[(2 * middle) - i] : Solid(_rates, Math.Min(Math.Abs(i - middle), _rates.TapReachMm), halfWidth);
     }
 
-    private double Near(double distance)
+    /// <summary>Places in a row that the same taps reach: both states of all of them side by side, from tap to tap.</summary>
+    private void Multiply(Span<double> weights, double from, double step, int low, int high)
     {
-        int d = (int)distance;
-        return _near[d] + ((distance - d) * (_near[d + 1] - _near[d]));
-    }
-
-    private double Ratio(double c, int low, int high)
-    {
-        double clear = _before0[low], patch = _before1[low];
+        int wide = Vector<double>.Count, n = (weights.Length + wide - 1) / wide * wide;
+        Span<double> clear = Vectors.Buffer(ref _clear, n).AsSpan(0, n), patch = Vectors.Buffer(ref _patch, n).AsSpan(0, n);
+        clear.Fill(_before0[low]);
+        patch.Fill(_before1[low]);
         for (int k = low; k < high; k++)
         {
-            if (k > low) Step(_at[k] - _at[k - 1], ref clear, ref patch);
-            double p = Near(Math.Abs(_at[k] - c));
-            clear *= Emission(k, p) * _unscale[k];
-            patch *= Emission(k, Math.Max(p, _rates.PatchSolid)) * _unscale[k];
+            double stay = k > low ? _stay[k] : 1;
+            if (step == 1 && _share[k] == 1) Hear(k, from, stay, clear, patch);
+            else for (int i = 0; i < weights.Length; i++) Hear(k, from + (i * step), stay, ref clear[i], ref patch[i]);
         }
-        return ((clear * _after0[high - 1]) + (patch * _after1[high - 1])) / _close[high - 1];
+        double after0 = _after0[high - 1], after1 = _after1[high - 1], close = _close[high - 1];
+        for (int i = 0; i < weights.Length; i++) weights[i] *= ((clear[i] * after0) + (patch[i] * after1)) / close;
+    }
+
+    /// <summary>Moves on to a tap and takes it in, for places one mm apart: so all lie alike between the table's.</summary>
+    private void Hear(int k, double from, double stay, Span<double> clear, Span<double> patch)
+    {
+        int wide = Vector<double>.Count;
+        var (at, part) = Nearest(from - _at[k]);
+        ref double c = ref MemoryMarshal.GetReference(clear), p = ref MemoryMarshal.GetReference(patch), near = ref _near[at];
+        double share = Patchy, scale = _unscale[k];
+        Vector<double> parts = new(part), come = new(share * (1 - stay)), stays = new(stay), least = new(_rates.PatchSolid);
+        Vector<double> one = new(_solid[k] ? 0 : scale), by = new(_solid[k] ? scale : -scale);
+        for (int i = 0; i < clear.Length; i += wide)
+        {
+            nuint n = (nuint)i;
+            Vector<double> nearer = Vector.LoadUnsafe(ref near, n), patchy = Vector.LoadUnsafe(ref p, n), total = patchy + Vector.LoadUnsafe(ref c, n);
+            var solid = nearer + (parts * (Vector.LoadUnsafe(ref near, n + 1) - nearer));
+            patchy = (come * total) + (stays * patchy);
+            ((total - patchy) * (one + (by * solid))).StoreUnsafe(ref c, n);
+            (patchy * (one + (by * Vector.Max(solid, least)))).StoreUnsafe(ref p, n);
+        }
+    }
+
+    /// <summary>The same for one place, and for a tap that counts in part.</summary>
+    private void Hear(int k, double place, double stay, ref double clear, ref double patch)
+    {
+        var (at, part) = Nearest(place - _at[k]);
+        double solid = _near[at] + (part * (_near[at + 1] - _near[at]));
+        Step(stay, ref clear, ref patch);
+        clear *= Emission(k, solid) * _unscale[k];
+        patch *= Emission(k, Math.Max(solid, _rates.PatchSolid)) * _unscale[k];
+    }
+
+    /// <summary>The table's place at or before an offset, and how far between it and the next one.</summary>
+    private (int At, double Part) Nearest(double offset)
+    {
+        int whole = (int)Math.Floor(offset);
+        return (whole + Middle, offset - whole);
     }
 
     private double Emission(int k, double solid)
@@ -84,11 +136,10 @@ internal sealed class TapWeights
 
     private double Patchy => _rates.PatchPerMm <= 0 ? 0 : _rates.PatchPerMm / (_rates.PatchPerMm + (1 / _rates.PatchLengthMm));
 
-    /// <summary>Moves the two states along by a distance.</summary>
-    private void Step(double distance, ref double clear, ref double patch)
+    /// <summary>Moves the two states along, with the chance that a state stays what it is from one tap to the next.</summary>
+    private void Step(double stay, ref double clear, ref double patch)
     {
         double share = Patchy, total = clear + patch;
-        double stay = Math.Exp(-distance * (_rates.PatchPerMm + (1 / _rates.PatchLengthMm)));
         patch = (share * total * (1 - stay)) + (patch * stay);
         clear = total - patch;
     }
@@ -99,7 +150,7 @@ internal sealed class TapWeights
         double clear = 1 - Patchy, patch = Patchy, log = 0;
         for (int k = 0; k < _count; k++)
         {
-            if (k > 0) Step(_at[k] - _at[k - 1], ref clear, ref patch);
+            if (k > 0) Step(_stay[k], ref clear, ref patch);
             (b0[k], b1[k]) = (clear, patch);
             clear *= Emission(k, _rates.TapSolidOff);
             patch *= Emission(k, _rates.PatchSolid);
@@ -120,15 +171,14 @@ internal sealed class TapWeights
             double e0 = Emission(k, _rates.TapSolidOff), e1 = Emission(k, _rates.PatchSolid);
             close[k] = _unscale[k] * ((_before0[k] * e0 * clear) + (_before1[k] * e1 * patch));
             if (k == 0) return;
-            (clear, patch) = Back(_at[k] - _at[k - 1], clear * e0 * _unscale[k], patch * e1 * _unscale[k]);
+            (clear, patch) = Back(_stay[k], clear * e0 * _unscale[k], patch * e1 * _unscale[k]);
         }
     }
 
     /// <summary>The same step seen backwards: expected value of what follows, from each state.</summary>
-    private (double Clear, double Patch) Back(double distance, double clear, double patch)
+    private (double Clear, double Patch) Back(double stay, double clear, double patch)
     {
-        double share = Patchy, stay = Math.Exp(-distance * (_rates.PatchPerMm + (1 / _rates.PatchLengthMm)));
-        double mixed = ((1 - share) * clear) + (share * patch);
+        double share = Patchy, mixed = ((1 - share) * clear) + (share * patch);
         return ((clear * stay) + (mixed * (1 - stay)), (patch * stay) + (mixed * (1 - stay)));
     }
 }

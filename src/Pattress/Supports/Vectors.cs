@@ -45,20 +45,74 @@ internal static class Vectors
     /// <summary>Multiplies a row by a number.</summary>
     public static void Scale(Span<double> row, double by)
     {
-        for (int i = 0; i < row.Length; i++) row[i] *= by;
+        int i = 0, wide = Vector<double>.Count;
+        ref double r = ref MemoryMarshal.GetReference(row);
+        var all = new Vector<double>(by);
+        for (; i + wide <= row.Length; i += wide) (all * Vector.LoadUnsafe(ref r, (nuint)i)).StoreUnsafe(ref r, (nuint)i);
+        for (; i < row.Length; i++) row[i] *= by;
+    }
+
+    /// <summary>row = by * row + more.</summary>
+    public static void MultiplyAdd(Span<double> row, double by, double more)
+    {
+        int i = 0, wide = Vector<double>.Count;
+        ref double r = ref MemoryMarshal.GetReference(row);
+        Vector<double> all = new(by), add = new(more);
+        for (; i + wide <= row.Length; i += wide) (add + (all * Vector.LoadUnsafe(ref r, (nuint)i))).StoreUnsafe(ref r, (nuint)i);
+        for (; i < row.Length; i++) row[i] = more + (by * row[i]);
+    }
+
+    /// <summary>Holds every number of a row within bounds.</summary>
+    public static void Clamp(Span<double> row, double least, double most)
+    {
+        int i = 0, wide = Vector<double>.Count;
+        ref double r = ref MemoryMarshal.GetReference(row);
+        Vector<double> low = new(least), high = new(most);
+        for (; i + wide <= row.Length; i += wide) Vector.Min(high, Vector.Max(low, Vector.LoadUnsafe(ref r, (nuint)i))).StoreUnsafe(ref r, (nuint)i);
+        for (; i < row.Length; i++) row[i] = Math.Clamp(row[i], least, most);
+    }
+
+    /// <summary>result = x * a + y * b.</summary>
+    public static void Mix(ReadOnlySpan<double> a, double x, ReadOnlySpan<double> b, double y, Span<double> result)
+    {
+        if (a.Length < result.Length || b.Length < result.Length) throw new ArgumentException("too short", nameof(a));
+        int i = 0, wide = Vector<double>.Count;
+        ref double p = ref MemoryMarshal.GetReference(a), q = ref MemoryMarshal.GetReference(b), r = ref MemoryMarshal.GetReference(result);
+        Vector<double> of = new(x), and = new(y);
+        for (; i + wide <= result.Length; i += wide) ((of * Vector.LoadUnsafe(ref p, (nuint)i)) + (and * Vector.LoadUnsafe(ref q, (nuint)i))).StoreUnsafe(ref r, (nuint)i);
+        for (; i < result.Length; i++) result[i] = (x * a[i]) + (y * b[i]);
+    }
+
+    /// <summary>result += a - b.</summary>
+    public static void AddDifference(ReadOnlySpan<double> a, ReadOnlySpan<double> b, Span<double> result)
+    {
+        if (a.Length < result.Length || b.Length < result.Length) throw new ArgumentException("too short", nameof(a));
+        int i = 0, wide = Vector<double>.Count;
+        ref double p = ref MemoryMarshal.GetReference(a), q = ref MemoryMarshal.GetReference(b), r = ref MemoryMarshal.GetReference(result);
+        for (; i + wide <= result.Length; i += wide) (Vector.LoadUnsafe(ref r, (nuint)i) + (Vector.LoadUnsafe(ref p, (nuint)i) - Vector.LoadUnsafe(ref q, (nuint)i))).StoreUnsafe(ref r, (nuint)i);
+        for (; i < result.Length; i++) result[i] += a[i] - b[i];
     }
 
     public static double Sum(ReadOnlySpan<double> row)
     {
-        double sum = 0;
-        foreach (double v in row) sum += v;
+        int i = 0, wide = Vector<double>.Count;
+        ref double r = ref MemoryMarshal.GetReference(row);
+        Vector<double> sums = default;
+        for (; i + wide <= row.Length; i += wide) sums += Vector.LoadUnsafe(ref r, (nuint)i);
+        double sum = Vector.Sum(sums);
+        for (; i < row.Length; i++) sum += row[i];
         return sum;
     }
 
     public static double Max(ReadOnlySpan<double> row)
     {
+        int i = 0, wide = Vector<double>.Count;
+        ref double r = ref MemoryMarshal.GetReference(row);
+        Vector<double> most = new(double.NegativeInfinity);
+        for (; i + wide <= row.Length; i += wide) most = Vector.Max(most, Vector.LoadUnsafe(ref r, (nuint)i));
         double max = double.NegativeInfinity;
-        foreach (double v in row) if (v > max) max = v;
+        for (int k = 0; k < wide; k++) max = Math.Max(max, most[k]);
+        for (; i < row.Length; i++) max = Math.Max(max, row[i]);
         return max;
     }
 

@@ -9,6 +9,7 @@ internal sealed class WallLikelihood
     private readonly IReadOnlyList<BuildUp> _rows;
     private readonly WallRates _rates;
     private readonly DepthReadings _depths;
+    private readonly Dictionary<string, double> _tapsByFamily = new(StringComparer.Ordinal);
 
     public WallLikelihood(IReadOnlyList<BuildUp> rows, WallEvidence evidence, WallRates rates)
     {
@@ -18,8 +19,9 @@ internal sealed class WallLikelihood
         var taps = readings.OfType<TapHeard>().ToList();
         Log = new double[rows.Count];
         Depths = new DepthMixture[rows.Count];
-        double[] shares = [.. taps.Select(t => 1 / (1 + taps.Sum(o => ReferenceEquals(o, t) ? 0 : Alike(t, o))))];
-        for (int i = 0; i < rows.Count; i++) Row(i, readings, taps, shares, face, evidence.WholeThicknessMm);
+        var sounds = Sounds(taps);
+        List<WallReading> others = [.. readings.Where(r => r is not TapHeard)];
+        for (int i = 0; i < rows.Count; i++) Row(i, others, sounds, face, evidence.WholeThicknessMm);
     }
 
     /// <summary>Log of P(readings | row).</summary>
@@ -35,18 +37,33 @@ internal sealed class WallLikelihood
         return [.. readings.Where(r => seen.Add(r.Id)).OrderBy(r => r.Id, StringComparer.Ordinal)];
     }
 
-    /// <summary>How much of its evidence a tap shares with another one near it.</summary>
-    private double Alike(TapHeard a, TapHeard b)
+    /// <summary>The sounds heard, and how many taps' worth of evidence each has: a tap shares its own with those near it.</summary>
+    private (string Sound, double Taps)[] Sounds(List<TapHeard> taps)
     {
-        double dx = a.XMm - b.XMm, dy = a.YMm - b.YMm;
-        return Math.Max(0, 1 - (Math.Sqrt((dx * dx) + (dy * dy)) / Math.Max(1, _rates.TapNearMm)));
+        var sounds = new Dictionary<string, double>(StringComparer.Ordinal);
+        double near = Math.Max(1, _rates.TapNearMm);
+        double[] x = [.. taps.Select(t => t.XMm)], y = [.. taps.Select(t => t.YMm)];
+        for (int i = 0; i < x.Length; i++) sounds[taps[i].Sound] = sounds.GetValueOrDefault(taps[i].Sound) + (1 / Crowd(x, y, i, near));
+        return [.. sounds.Select(s => (s.Key, s.Value))];
     }
 
-    private void Row(int i, List<WallReading> readings, List<TapHeard> taps, double[] shares, FaceLayer face, double? whole)
+    /// <summary>A tap and what those nearer than a distance have in common with it.</summary>
+    private static double Crowd(double[] x, double[] y, int i, double near)
+    {
+        double crowd = 1, atX = x[i], atY = y[i];
+        for (int j = 0; j < x.Length; j++)
+        {
+            double dx = x[j] - atX, dy = y[j] - atY, square = (dx * dx) + (dy * dy);
+            if (square < near * near && j != i) crowd += 1 - (Math.Sqrt(square) / near);
+        }
+        return crowd;
+    }
+
+    private void Row(int i, List<WallReading> readings, (string Sound, double Taps)[] sounds, FaceLayer face, double? whole)
     {
         var b = _rows[i];
         var depths = Depths[i] = new(b.FrontMm, b.FrontSdMm, b.VoidMm, b.VoidSdMm);
-        double log = Taps(taps, shares, b.Family);
+        if (!_tapsByFamily.TryGetValue(b.Family, out double log)) _tapsByFamily[b.Family] = log = Taps(sounds, b.Family);
         foreach (var r in readings)
         {
             var options = _depths.Options(r, b, face);
@@ -79,19 +96,19 @@ internal sealed class WallLikelihood
     };
 
     /// <summary>The taps together: a mean over how well this wall tells.</summary>
-    private double Taps(List<TapHeard> taps, double[] shares, string family)
+    private double Taps((string Sound, double Taps)[] sounds, string family)
     {
-        if (taps.Count == 0) return 0;
-        double well = Taps(taps, shares, family, 1), middling = Taps(taps, shares, family, _rates.TellMiddlingStrength), poor = Taps(taps, shares, family, _rates.TellPoorStrength);
+        if (sounds.Length == 0) return 0;
+        double well = Taps(sounds, family, 1), middling = Taps(sounds, family, _rates.TellMiddlingStrength), poor = Taps(sounds, family, _rates.TellPoorStrength);
         double most = Math.Max(well, Math.Max(middling, poor)), rest = 1 - _rates.TellWell - _rates.TellPoor;
         return most + Math.Log((_rates.TellWell * Math.Exp(well - most)) + (rest * Math.Exp(middling - most)) + (_rates.TellPoor * Math.Exp(poor - most)));
     }
 
-    private static double Taps(List<TapHeard> taps, double[] shares, string family, double strength)
+    private static double Taps((string Sound, double Taps)[] sounds, string family, double strength)
     {
         double log = 0;
-        for (int i = 0; i < taps.Count; i++)
-            log += shares[i] * Math.Log((strength * Likelihoods.Word("tap", taps[i].Sound, family)) + ((1 - strength) * Likelihoods.Mean("tap", taps[i].Sound)));
+        foreach (var (sound, taps) in sounds)
+            log += taps * Math.Log((strength * Likelihoods.Word("tap", sound, family)) + ((1 - strength) * Likelihoods.Mean("tap", sound)));
         return log;
     }
 }

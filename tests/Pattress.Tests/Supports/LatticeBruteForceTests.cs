@@ -62,18 +62,24 @@ public class LatticeBruteForceTests
         }
     }
 
-    [Fact]
-    public void Renewal_on_random_walls_by_enumeration()
+    /// <summary>Gaps all alike; gaps of which some are likelier; with two that cannot be between them.</summary>
+    [Theory]
+    [InlineData("1 1 1 1 1 1 1")]
+    [InlineData("1 1 2 7 3 1 1")]
+    [InlineData("5 1 1 0.1 0.1 4 2")]
+    [InlineData("1 0 3 0 2 2 1")]
+    public void Renewal_on_random_walls_by_enumeration(string likelihoods)
     {
+        double[] shares = [.. likelihoods.Split(' ').Select(s => double.Parse(s, System.Globalization.CultureInfo.InvariantCulture))];
         var random = new Random(11);
         for (int wall = 0; wall < 100; wall++)
         {
             double[] w = [.. Enumerable.Range(0, 60).Select(_ => Math.Exp(random.NextDouble() * 6 - 3))];
             double[] gaps = new double[24], first = [.. Enumerable.Repeat(1.0 / 20, 20)];
-            for (int d = 17; d < 24; d++) gaps[d] = 1.0 / 7;
+            for (int d = 17; d < 24; d++) gaps[d] = shares[d - 17] / shares.Sum();
             var kernel = new RenewalKernel();
             kernel.SetPrior(first, gaps);
-            kernel.Run(w, true);
+            kernel.Run(w);
             double[] density = new double[60], expected = new double[60];
             kernel.AddDensity(density, 1);
             double z = Walk(w, first, gaps, expected, -1, 1, []);

@@ -46,7 +46,7 @@ public class LatticeCasesTests
         var kernel = new RenewalKernel();
         // The first place is uniform over 30 steps; printed with nine digits, meant exactly.
         kernel.SetPrior([.. c.Numbers("first_pmf").Select(p => p > 0 ? 1.0 / 30 : 0)], c.Gaps());
-        kernel.Run(weights, marginals: true);
+        kernel.Run(weights);
         kernel.AddDensity(density, 1);
         StudCases.Printed(c.GetProperty("logZ").GetDouble(), kernel.LogEvidence);
         StudCases.Printed(c.GetProperty("expected_studs").GetDouble(), density.Sum());
