@@ -19,6 +19,9 @@ internal sealed class RandomBracket(int seed)
     internal BracketLoad Load;
     internal Corner[] Corners = [];
 
+    /// <summary>What the plate is made of; as a rule one outline.</summary>
+    internal Corner[][] Feet = [], Slots = [];
+
     internal ReadOnlySpan<FixingPoint> Used => Fixings.AsSpan(0, Count);
 
     internal ContactAnswer Solve() => ContactSolver.Solve(Plate, Used, Bed, Load, Tensions);
@@ -44,7 +47,7 @@ internal sealed class RandomBracket(int seed)
         double cx = Span(1, 300) - 1, cy = -Span(1, 300);
         Corners = [.. Enumerable.Range(0, n).Select(i => 2 * Math.PI * (i + 0.4 * _random.NextDouble()) / n + turn)
             .Select(t => new Corner(cx + a * Math.Cos(t), cy + b * Math.Sin(t)))];
-        Plate = Plate.Of(Corners);
+        (Plate, Feet) = (Plate.Of(Corners), [Corners]);
     }
 
     /// <summary>New fixings, bed and load.</summary>

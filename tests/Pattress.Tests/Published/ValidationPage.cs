@@ -68,6 +68,8 @@ public class ValidationPage
             new FiniteElementBoardTests().Strip_agrees_with_finite_elements(d[0], d[1], d[2], d[3], d[4], d[5]);
         }
         new ScipyContactTests().Random_brackets_agree_with_scipy();
+        new ScipyContactTests().Odd_brackets_agree_with_scipy();
+        new StiffnessMatrixTests().Random_rails_agree_with_stiffness_matrices();
     }
 
     internal static string Root()

@@ -1,6 +1,7 @@
 """Forces on the fixings of brackets by scipy, written apart from the program: the outline is clipped corner by corner, the
 clipped polygon cut into triangles, and each integrated with three midpoints (exact for degree two); the energy is minimised
-by BFGS and its gradient brought to zero by MINPACK's hybrid method. Reads a list of cases, writes tensions and contact."""
+by BFGS and its gradient brought to zero by MINPACK's hybrid method. Further outlines add, holes take away; fixings may be set with a
+tension and may yield, the wall may crush. Reads a list of cases, writes tensions and contact."""
 import json
 import sys
 
@@ -20,6 +21,12 @@ def clipped(corners, u):
     return np.array(kept)
 
 
+def pressed_all(rings, u):
+    """The same over several convex rings, each with +1 (a foot) or -1 (a hole)."""
+    parts = [(sign, pressed(corners, u)) for sign, corners in rings]
+    return sum(sign * p[0] for sign, p in parts), sum(sign * p[1] for sign, p in parts)
+
+
 def pressed(corners, u):
     """Integrals of the gap times 1, x, y, and of its square, over the pressing part."""
     part = clipped(corners, u)
@@ -35,26 +42,38 @@ def pressed(corners, u):
 
 
 def solve(case):
-    corners = np.array(case["outline"], float)
+    rings = [(sign, np.array(ring, float)) for sign, ring in case["rings"]]
+    every = np.vstack([ring for _, ring in rings])
     fixings = np.array(case["fixings"], float)
     load = np.array(case["load"], float)
-    middle, size = corners.mean(axis=0), np.abs(corners - corners.mean(axis=0)).max()
-    corners = (corners - middle) / size
+    middle, size = every.mean(axis=0), np.abs(every - every.mean(axis=0)).max()
+    rings = [(sign, (ring - middle) / size) for sign, ring in rings]
     places = np.column_stack([np.ones(len(fixings)), (fixings[:, :2] - middle) / size])
-    k, gap, bed = fixings[:, 2], fixings[:, 3], case["bed"] * size * size
+    k, gap, pre, bed = fixings[:, 2], fixings[:, 3], fixings[:, 4], case["bed"] * size * size
+    cap = np.where(fixings[:, 5] > 0, fixings[:, 5], np.inf)
+    crush = np.array([case["crush"] / case["bed"], 0, 0]) if case["crush"] > 0 else None
     load = np.array([load[0], (load[1] - load[0] * middle[0]) / size, (load[2] - load[0] * middle[1]) / size])
-    scale, stiff = np.linalg.norm(load), k.sum() + bed
+    scale, stiff = max(np.linalg.norm(load), pre.max()), k.sum() + bed
 
     def tensions(v):
-        return k * np.maximum(places @ (v * scale / stiff) - gap, 0)
+        return np.clip(pre + k * (places @ (v * scale / stiff) - gap), 0, cap)
+
+    def wall(u):
+        """Integrals over the bed, less what a crushing wall does not give."""
+        force, square = pressed_all(rings, u)
+        if crush is None:
+            return force, square
+        over_force, over_square = pressed_all(rings, u + crush)
+        return force - over_force, square - over_square
 
     def energy(v):
         u = v * scale / stiff
-        pull = np.maximum(places @ u - gap, 0)
-        return (0.5 * (k * pull**2).sum() + 0.5 * bed * pressed(corners, u)[1] - load @ u) * stiff / scale**2
+        pull = np.maximum(pre + k * (places @ u - gap), 0)
+        held = np.minimum(pull, cap)
+        return ((held * (pull - 0.5 * held) / k).sum() + 0.5 * bed * wall(u)[1] - load @ u) * stiff / scale**2
 
     def gradient(v):
-        return (places.T @ tensions(v) + bed * pressed(corners, v * scale / stiff)[0] - load) / scale
+        return (places.T @ tensions(v) + bed * wall(v * scale / stiff)[0] - load) / scale
 
     whole = (places.T * k) @ places + bed * np.diag([1.0, 0.3, 0.3])
     start = np.linalg.solve(whole, load) * stiff / scale
@@ -63,7 +82,7 @@ def solve(case):
     best = min((coarse.x, fine.x), key=lambda v: np.linalg.norm(gradient(v)))
     return {
         "tensions": tensions(best).tolist(),
-        "contact": float(-bed * pressed(corners, best * scale / stiff)[0][0]),
+        "contact": float(-bed * wall(best * scale / stiff)[0][0]),
         "residual": float(np.linalg.norm(gradient(best))),
     }
 
