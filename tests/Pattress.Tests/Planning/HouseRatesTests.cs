@@ -52,6 +52,14 @@ public class HouseRatesTests
         Assert.DoesNotContain(Planner.Plan(bare, PlanData.Embedded).Assumptions, a => a.Code == "rates_learned");
     }
 
+    [Fact] // facts: plaster on masonry sounds solid everywhere, without a stud
+    public void A_wall_of_masonry_teaches_nothing_of_studs()
+    {
+        Reading[] solid = [.. Enumerable.Range(1, 12).Select(i => Tap(i) with { At = new(300 * i, 1000), Sound = "solid" }), Hole(3) with { Met = "masonry" }];
+        var job = Dull with { Walls = [.. Dull.Walls, new Wall { Id = "brick", Kind = "wall", WidthMm = 4200, HeightMm = 2400, Readings = solid }] };
+        Assert.Equal(HouseRates.Of(Dull.Walls).Rates, HouseRates.Of(job.Walls).Rates);
+    }
+
     [Fact]
     public void It_is_learned_again_only_when_a_wall_with_a_hole_changes()
     {

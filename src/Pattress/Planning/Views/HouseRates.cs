@@ -7,7 +7,10 @@ namespace Pattress.Planning.Views;
 /// How taps and magnets mislead in this house: the assumed rates as a prior, re-estimated from the walls that have holes. All
 /// walls share them, those without a hole too.
 /// </summary>
-/// <param name="Teachers">Walls with a hole that says what it met, by their ids.</param>
+/// <param name="Teachers">
+/// Walls with studs or joists, as a hole has shown, by their ids. One in which a hole met masonry or a dab is left out: it sounds solid, or
+/// high, everywhere, which says nothing of how studs sound.
+/// </param>
 public sealed record HouseRates(IReadOnlyList<Wall> Teachers, LineLearning Learned)
 {
     public LineRates Rates => Learned.Rates;
@@ -15,7 +18,7 @@ public sealed record HouseRates(IReadOnlyList<Wall> Teachers, LineLearning Learn
     /// <param name="before">What an earlier state of the job taught: it holds while no wall with a hole has changed.</param>
     public static HouseRates Of(IReadOnlyList<Wall> walls, HouseRates? before = null)
     {
-        List<Wall> teachers = [.. walls.Where(w => w.Readings.Any(r => Teaches(w, r))).OrderBy(w => w.Id, StringComparer.Ordinal)];
+        List<Wall> teachers = [.. walls.Where(Teaches).OrderBy(w => w.Id, StringComparer.Ordinal)];
         return before is not null && before.Teachers.SequenceEqual(teachers, ReferenceEqualityComparer.Instance) ? before
             : new(teachers, LineLearning.Of([.. teachers.Select(w => LineScans.Whole(w))], LineRates.Default, LinePriors.Default));
     }
@@ -24,9 +27,13 @@ public sealed record HouseRates(IReadOnlyList<Wall> Teachers, LineLearning Learn
     public LineRates When(Wall then)
     {
         for (int i = 0; i < Teachers.Count; i++)
-            if (Teachers[i].Id == then.Id) return Learned.With(i, then.Readings.Any(r => Teaches(then, r)) ? LineScans.Whole(then) : null);
+            if (Teachers[i].Id == then.Id) return Learned.With(i, Teaches(then) ? LineScans.Whole(then) : null);
         return Rates;
     }
 
-    private static bool Teaches(Wall wall, Reading r) => !r.Withdrawn && r.Kind is "hole" or "probe" && LineScans.HoleOf(wall, r) is not null;
+    private static bool Teaches(Wall wall)
+    {
+        List<HoleMet> met = [.. wall.Readings.Where(r => !r.Withdrawn && r.Kind is "hole" or "probe").Select(r => LineScans.HoleOf(wall, r)?.Met).OfType<HoleMet>()];
+        return met.Exists(m => m is HoleMet.Support or HoleMet.Metal or HoleMet.Void or HoleMet.Passed) && !met.Exists(m => m is HoleMet.Masonry or HoleMet.Dab);
+    }
 }
