@@ -2,7 +2,7 @@ using Pattress.Working;
 
 namespace Pattress.Strength.Standards.EN_338_2016;
 
-/// <summary>EN 338:2016, Table 1: densities of softwood classes, kg/m³. C20 and C27 are left out: the sources differ.</summary>
+/// <summary>EN 338:2016, Tables 1 and 3: densities of softwood (C) and of some hardwood (D) classes, kg/m³. Several differ from the 2009 edition.</summary>
 public static class Table1
 {
     private static readonly StandardTable Classes = StandardTable.Read("en338_density");
