@@ -286,4 +286,57 @@ public sealed class BeamCornersTests
         // Particleboard may stand in service class 1, which is meant where none is said.
         Assert.True(BeamDocument.Answer("""{"length_mm":800,"ei_nmm2":1e9,"supports":[{"at_mm":0},{"at_mm":800}],"creep_material":"particleboard"}""").Ok);
     }
+
+    // C-1S-Pa the other way round: the load 0.3 L from the left, so the deepest place is sqrt((L² - b²) / 3) from the right, b = 0.3 L: beyond the load, in the second piece.
+    [Fact]
+    public void Where_a_beam_sags_most()
+    {
+        const double L = 1000, P = 10, EI = 1e9, b = 300;
+        var a = BeamSolver.Solve(new Beam(L, EI, new BeamSupport(0), new(L)), new([], [new(b, P)]))!;
+        Assert.Equal(L - Math.Sqrt((L * L - b * b) / 3), a.DeflectionMax.At, 1e-4);
+        Assert.Equal(P * b * Math.Pow(L * L - b * b, 1.5) / (9 * Math.Sqrt(3) * EI * L), a.DeflectionMax.Value, 1e-10);
+        Assert.Equal((300, 2100), (a.MomentMax.At, Math.Round(a.MomentMax.Value, 6)));
+    }
+
+    // Levers: 0.5 N/mm from 300 to 700 of 1000 stand, 200 N at 500, 100 on each; 40 N over 100 mm comes and goes: 38 N more at its nearest, 2 at its farthest.
+    [Fact]
+    public void A_standing_load_over_a_part()
+    {
+        var r = BeamEnvelope.Of(new Beam(1000, 1e9, new BeamSupport(0), new(1000)), new([new(300, 700, 0.5)], []), new(new(100, 0.4)))!.Reactions;
+        Assert.Equal(138, r[0].Max.Value, 1e-8);
+        Assert.Equal(102, r[0].Min.Value, 1e-8);
+    }
+
+    // Cups at 0, 300 and 2000 mm, own weight 0.1 N/mm and 0.3 N/mm over 300 mm: the near one lifts for some positions. What is stepped is no more and no less than what the
+    // positions of our own here find, within 1 %; the far one keeps its own weight's share, more than nothing.
+    [Fact]
+    public void Least_and_most_where_supports_lift()
+    {
+        var beam = new Beam(2000, 3e8, new BeamSupport(0, OneSided: true), new(300, OneSided: true), new(2000, OneSided: true));
+        BeamLoads own = new([new(0, 2000, 0.1)], []);
+        var envelope = BeamEnvelope.Of(beam, own, new(new(300, 0.3)))!;
+        Assert.False(envelope.Exact);
+        double most = double.NegativeInfinity, least = double.PositiveInfinity;
+        for (double a = 0; a <= 1700; a += 17)
+            if (BeamSolver.Solve(beam, own with { Uniform = [.. own.Uniform, new(a, a + 300, 0.3)] }) is { } at) (most, least) = (Math.Max(most, at.Reactions[2]), Math.Min(least, at.Reactions[2]));
+        Assert.InRange(envelope.Reactions[2].Min.Value, 0.99 * least, least + 1e-9);
+        Assert.InRange(envelope.Reactions[2].Max.Value, most - 1e-9, 1.01 * most);
+        Assert.True(least > 50);
+    }
+
+    // A hinge in a document: the beam of A_hinge_carries_no_moment by statics -25, 75, 50. A held support that carries nothing does not lift; a cup that lifts is named by its number; where
+    // something lifts, positions are said to be stepped.
+    [Fact]
+    public void Hinges_and_cups_in_a_document()
+    {
+        var hinged = BeamDocument.Answer("""{"length_mm":2000,"ei_nmm2":1e9,"hinges_mm":[1500],"supports":[{"at_mm":0},{"at_mm":1000},{"at_mm":2000}],"loads":[{"kind":"uniform","from_mm":1500,"to_mm":2000,"n_per_mm":0.2}]}""").Value!;
+        Assert.Equal([-25, 75, 50], hinged.Standing.Reactions.Select(r => Math.Round(r, 8)));
+        var held = BeamDocument.Answer("""{"length_mm":1000,"ei_nmm2":1e9,"supports":[{"at_mm":0},{"at_mm":1000}]}""").Value!;
+        Assert.Empty(held.Cautions);
+        const string cups = """{"length_mm":2500,"ei_nmm2":1e9,"supports":[{"at_mm":500,"one_sided":"yes"},{"at_mm":0,"one_sided":"yes"},{"at_mm":2000,"one_sided":"yes"}],"loads":[{"kind":"point","at_mm":1000,"n":10},{"kind":"point","at_mm":2500,"n":1}]}""";
+        var lifted = BeamDocument.Answer(cups).Value!;
+        Assert.Equal(2, lifted.Cautions.Single(c => c.Code == "support_lifts_off").Values[0].Number);
+        Assert.DoesNotContain(lifted.Cautions, c => c.Code == "envelope_stepped");
+        Assert.Contains(BeamDocument.Answer(cups[..^1] + ""","moving":{"length_mm":100,"n_per_mm":0.01} }""").Value!.Cautions, c => c.Code == "envelope_stepped");
+    }
 }
