@@ -79,6 +79,11 @@ public sealed record LinePriors
 
     public double NogginAny { get; init; } = Value("noggin_any");
 
+    /// <summary>Chance that a row met in one bay goes on in another (as counts it weighs 2 bays), and that it does so in line.</summary>
+    public double NogginGoesOn { get; init; } = Value("noggin_goes_on");
+
+    public double NogginInLine { get; init; } = Value("noggin_in_line");
+
     /// <summary>Share of noggins to which the board is screwed as to a stud.</summary>
     public double NogginScrewed { get; init; } = Value("noggin_screwed");
 

@@ -50,13 +50,15 @@ public sealed class LineReader
         var rows = NogginRows.Of(scan, priors);
         List<NogginFound> found = [];
         if (rows.WallHeightMm <= 0) return found;
-        foreach (var h in scan.Readings.OfType<ThinHole>().Where(h => h.Met == HoleMet.Support && h.AtMm >= 0 && h.AtMm <= scan.LengthMm))
+        var holes = scan.Readings.OfType<ThinHole>().Where(h => h.AtMm >= 0 && h.AtMm <= scan.LengthMm).ToList();
+        double Stud(ThinHole h) => hit[Math.Min(hit.Length - 1, (int)Math.Round(h.AtMm / SupportModel.StepMm, MidpointRounding.AwayFromZero))];
+        foreach (var h in holes.Where(h => h.Met == HoleMet.Support))
         {
-            double noggin = rows.At(h.HeightMm), stud = hit[Math.Min(hit.Length - 1, (int)Math.Round(h.AtMm / SupportModel.StepMm, MidpointRounding.AwayFromZero))];
+            double noggin = rows.At(h.HeightMm), stud = Stud(h);
             double chance = Math.Max(0, studs - stud) * noggin * rates.HoleMeetsOn / PointWeights.HoleOff(HoleMet.Support, rates, noggin);
             if (chance > 0.01) found.Add(new(h.AtMm, h.HeightMm, chance));
         }
-        return found;
+        return [.. found.Select(n => n.In(holes.Select(h => (h, Math.Max(0, studs - Stud(h)))), priors))];
     }
 
     /// <summary>The chance of meeting a support per step, and the log evidence; for search loops.</summary>

@@ -54,11 +54,41 @@ internal readonly record struct NogginFound(double XMm, double YMm, double Proba
     /// <summary>A noggin found reaches this far along the wall at least, mm (assumed).</summary>
     private const double AlongMm = 100;
 
-    /// <summary>Chance that a hole at a place meets it, that much inside its edges: it was met somewhere in its depth, anywhere alike.</summary>
-    public double At(double xMm, double yMm, double widthMm, double edgeMm)
+    /// <summary>Bays that the assumed share of rows that go on weighs.</summary>
+    private const double PriorBays = 2;
+
+    /// <summary>Chance that the row goes on in another bay, as the holes of its height found it there or not.</summary>
+    public double GoesOn { get; init; }
+
+    /// <summary>Chance that a hole at a place meets it, that much inside its edges; in other bays another noggin of its row.</summary>
+    public double At(double xMm, double yMm, LinePriors p, double edgeMm)
     {
-        if (Math.Abs(xMm - XMm) > AlongMm) return 0;
-        double off = yMm - YMm, half = widthMm / 2, inside = half - edgeMm;
-        return Probability * Math.Max(0, Math.Min(half, off + inside) - Math.Max(-half, off - inside)) / widthMm;
+        double width = p.TimberWidthMm;
+        if (Math.Abs(xMm - XMm) <= AlongMm) return Probability * Overlap(yMm - YMm, width, edgeMm);
+        double beside = (Overlap(yMm - YMm - width, width, edgeMm) + Overlap(yMm - YMm + width, width, edgeMm)) / 2;
+        return Probability * GoesOn * ((p.NogginInLine * Overlap(yMm - YMm, width, edgeMm)) + ((1 - p.NogginInLine) * beside));
+    }
+
+    /// <summary>The same noggin, with what holes at its height in other bays say of the row: counts, beside those of the prior.</summary>
+    /// <param name="others">Holes of the line with the chance that no stud is where they are.</param>
+    public NogginFound In(IEnumerable<(ThinHole Hole, double NoStud)> others, LinePriors p)
+    {
+        double on = p.NogginGoesOn * PriorBays, all = PriorBays;
+        foreach (var (hole, noStud) in others)
+        {
+            if (Math.Abs(hole.AtMm - XMm) <= AlongMm || Math.Abs(hole.HeightMm - YMm) > p.TimberWidthMm / 4 || hole.Met is not (HoleMet.Support or HoleMet.Void)) continue;
+            // A void may also be a noggin that stands a thickness higher or lower.
+            double told = hole.Met == HoleMet.Support ? noStud : noStud * p.NogginInLine;
+            all += told;
+            on += hole.Met == HoleMet.Support ? told : 0;
+        }
+        return this with { GoesOn = on / all };
+    }
+
+    /// <summary>Chance of being that much inside a timber of which another place, so far above or below, is anywhere in its width.</summary>
+    private static double Overlap(double off, double width, double edge)
+    {
+        double half = width / 2, inside = half - edge;
+        return Math.Max(0, Math.Min(half, off + inside) - Math.Max(-half, off - inside)) / width;
     }
 }

@@ -83,7 +83,7 @@ public sealed record SupportBelief(
         return stud + Math.Max(row, Noggin(atMm, hole.HeightMm, 0));
     }
 
-    private double Noggin(double xMm, double yMm, double edge) => Noggins.Count == 0 ? 0 : Noggins.Max(n => n.At(xMm, yMm, Rows.Priors.TimberWidthMm, edge));
+    private double Noggin(double xMm, double yMm, double edge) => Noggins.Count == 0 ? 0 : Math.Max(0, Math.Min(Noggins.Max(n => n.At(xMm, yMm, Rows.Priors, edge)), 1 - HitAt(xMm)));
 
     /// <summary>
     /// Chance that a support is behind a hole, from everything but that hole itself, given that the wall has studs or joists at
