@@ -67,13 +67,25 @@ public class LookTests(Chromium chromium, PublishedApp app)
         await width.FillAsync("1300");
         await width.PressAsync("Enter");
         var said = visit.Page.Locator(".problems > ul > li");
-        await Assertions.Expect(said.First).ToContainTextAsync("Bay in the front room, opening 1 (window): 1,250 mm from the left");
+        await Assertions.Expect(said.First).ToContainTextAsync("Bay in the front room, window: 1,250 mm to 2,350 mm from the left");
         Assert.InRange(await said.CountAsync(), 1, 4);
         Assert.All(await said.AllInnerTextsAsync(), t => Assert.DoesNotContain("$", t, StringComparison.Ordinal));
         var path = visit.Page.Locator(".problems code", new() { HasTextString = "$.walls[0].openings[0]" });
         await Assertions.Expect(path).ToBeHiddenAsync();
         await visit.Page.Locator(".problems summary").ClickAsync();
         await Assertions.Expect(path).ToBeVisibleAsync();
+        // It belongs to the page where it was tried: who turns the page has seen it.
+        await visit.Page.WaitForTimeoutAsync(600);
+        await visit.Turn("/walls");
+        await Assertions.Expect(visit.Page.Locator(".problems")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task What_all_things_share_is_said_once_on_the_page_of_certainty()
+    {
+        await using var visit = await Visit.To(chromium, app, "/trials/certainty", 360);
+        await Assertions.Expect(visit.Page.GetByText("the chance of failure never relaxes it.")).ToHaveCountAsync(1);
+        Assert.DoesNotMatch(@"known: 0 %", await visit.Page.Locator("main").InnerTextAsync());
     }
 
     [Fact]

@@ -17,7 +17,8 @@ public static class States
         new("refused change", "/wall/bay/edit", p => Enter(p, "Wide", "1300")),
         new("brackets by hand", "/hang/breast-mirror", async p => { await Press(p, "Place them by hand"); await p.GetByLabel("Move single brackets").CheckAsync(); }),
         new("where it turns", "/plan/breast-mirror", async p => { await Press(p, "Show where the verdict turns"); await p.WaitForSelectorAsync(".turns li"); }),
-        new("better places", "/hang/breast-mirror", async p => { await Press(p, "Look for better places"); await p.WaitForSelectorAsync("[role=status] li, p[role=status]"); }),
+        new("better places", "/hang/bay-pole", async p => { await Press(p, "Look for better places"); await p.WaitForSelectorAsync("[role=status] li, p[role=status]"); }),
+        new("ways to put right", "/repair/kitchen-blind/1", async p => { await Enter(p, "Width of the hole", "10"); await Press(p, "What can be done"); await p.WaitForSelectorAsync("[aria-live] ol li"); }),
         new("a word explained", "/wall/breast", p => Press(p, "dabs")),
         new("help opened", "/help", async p => { await OpenAll(p); await p.WaitForSelectorAsync(".steps .drawing"); }),
         new("table of a drawing", "/wall/bay", p => p.Locator(".facts-fold summary").First.ClickAsync()),
@@ -34,7 +35,7 @@ public static class States
     ];
 
     /// <summary>Those that pictures are kept of.</summary>
-    public static IEnumerable<State> Pictured => All.Where(s => s.Name is "reading sheet" or "keys of a hole" or "refused change" or "quick answer" or "brackets by hand" or "first hole" or "pull running" or "help opened" or "a word explained");
+    public static IEnumerable<State> Pictured => All.Where(s => s.Name is "reading sheet" or "ways to put right" or "keys of a hole" or "refused change" or "quick answer" or "brackets by hand" or "first hole" or "pull running" or "help opened" or "a word explained");
 
     private static Task Press(IPage page, string name) =>
         page.Locator("dialog[open], body:not(:has(dialog[open])) main").GetByRole(AriaRole.Button, new() { Name = name }).First.ClickAsync();

@@ -17,6 +17,8 @@ public sealed class Desk(TimeProvider clock)
     private IReadOnlyList<OwnTest> _listed = [];
     private TrialCatalogue? _listedOf;
     private Standing? _standing;
+    private long _refusedAt;
+    private static readonly TimeSpan JustNow = TimeSpan.FromSeconds(0.5);
 
     /// <summary>Something changed: whoever shows it draws again.</summary>
     public event Action? Changed;
@@ -101,6 +103,7 @@ public sealed class Desk(TimeProvider clock)
         Refused = Problems.Count > 0 ? next : null;
         if (Refused is not null)
         {
+            _refusedAt = clock.GetTimestamp();
             Changed?.Invoke();
             return;
         }
@@ -108,6 +111,14 @@ public sealed class Desk(TimeProvider clock)
         _history.Did(Job, key);
         IsAsKept = false;
         Show(next);
+    }
+
+    /// <summary>Another page is opened: a refusal that stood there to be read is done with, one of just now comes along.</summary>
+    public void Turned()
+    {
+        if (Refused is null || clock.GetElapsedTime(_refusedAt) < JustNow) return;
+        (Problems, Refused) = ([], null);
+        Changed?.Invoke();
     }
 
     public void Undo() => Step(_history.Undo(Job));

@@ -25,6 +25,7 @@ public static class Places
     {
         if (step.Index is not { } index) return Words(step.Name, settings);
         if (OwnName(step.Name, index, job) is { Length: > 0 } own) return own;
+        if (PartOf(step.Name, index, parent, job, settings) is { } part) return part;
         string one = Texts.Has(Listed + step.Name) ? Texts.Sentence(Listed + step.Name, [Pattress.Said.Count(index + 1)], settings) : Words(step.Name, settings);
         return KindOf(step.Name, index, parent, job) is { Length: > 0 } kind ? $"{one} ({Texts.Name(kind, settings)})" : one;
     }
@@ -51,11 +52,25 @@ public static class Places
         return list switch
         {
             "readings" when index < wall.Readings.Count => "reading." + wall.Readings[index].Kind,
-            "openings" when index < wall.Openings.Count => "opening." + wall.Openings[index].Kind,
-            "services" when index < wall.Services.Count => "service." + wall.Services[index].Kind,
-            "zones" when index < wall.Zones.Count => "zone." + wall.Zones[index].Kind,
             _ => null,
         };
+    }
+
+    /// <summary>A window, a socket: by what it is, and which of its kind where the wall has several.</summary>
+    private static string? PartOf(string list, int index, Step? parent, Job? job, Settings settings)
+    {
+        if (parent is not { Name: "walls", Index: { } at } || job is null || at >= job.Walls.Count) return null;
+        var wall = job.Walls[at];
+        List<string> ids = list switch
+        {
+            "openings" => [.. wall.Openings.Select(o => "opening." + o.Kind)],
+            "services" => [.. wall.Services.Select(s => "service." + s.Kind)],
+            "zones" => [.. wall.Zones.Select(z => "zone." + z.Kind)],
+            _ => [],
+        };
+        if (index >= ids.Count) return null;
+        string name = Texts.Name(ids[index], settings);
+        return ids.Count(i => i == ids[index]) == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name} {ids.Take(index + 1).Count(i => i == ids[index])}");
     }
 
     // "$.walls[0].at_mm" and "$.walls[0]['odd name']": names, each with the first number behind it.
@@ -77,17 +92,25 @@ public static class Places
         return steps;
     }
 
-    /// <summary>Every "[x, y]" in a text as the drawings say a place: so far from the left, so far up.</summary>
+    /// <summary>Every "[x, y]" in a text as the drawings say a place: so far from the left, so far up; of two corners from where to where.</summary>
     public static string WithPoints(string text, Settings settings)
     {
+        if (text.Split("] to [") is [var low, var high] && Numbers(low.TrimStart('[')) is [var left, var lower] && Numbers(high.TrimEnd(']')) is [var right, var upper])
+            return Texts.Sentence("draw_extent", [Pattress.Said.Length(left), Pattress.Said.Length(right), Pattress.Said.Length(lower), Pattress.Said.Length(upper)], settings);
         int open = text.IndexOf('['), close = open < 0 ? -1 : text.IndexOf(']', open);
         if (close < 0) return text;
-        string[] numbers = text[(open + 1)..close].Split(',');
-        string said = numbers.Length == 2 && Number(numbers[0]) is { } x && Number(numbers[1]) is { } y
+        string said = Numbers(text[(open + 1)..close]) is [var x, var y]
             ? Texts.Sentence("draw_place", [Pattress.Said.Length(x), Pattress.Said.Length(y)], settings) : text[open..(close + 1)];
         return text[..open] + said + WithPoints(text[(close + 1)..], settings);
     }
 
-    private static double? Number(string text) =>
-        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture, out double number) ? number : null;
+    // None where one of them is no number.
+    private static double[] Numbers(string text)
+    {
+        string[] parts = text.Split(',');
+        var numbers = new double[parts.Length];
+        for (int i = 0; i < parts.Length; i++)
+            if (!double.TryParse(parts[i], NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture, out numbers[i])) return [];
+        return numbers;
+    }
 }

@@ -27,11 +27,20 @@ public class PlacesTests
 
     [Theory]
     [InlineData("$.walls[0].width_mm", "Bay in the front room, width")]
-    [InlineData("$.walls[0].openings[0]", "Bay in the front room, opening 1 (window)")]
-    [InlineData("$.walls[0].services[0]", "Bay in the front room, part with cables or pipes 1 (socket)")]
+    [InlineData("$.walls[0].openings[0]", "Bay in the front room, window")]
+    [InlineData("$.walls[0].services[0]", "Bay in the front room, socket")]
+    [InlineData("$.walls[0].readings[5].at_mm", "Bay in the front room, reading 6 (tap with the knuckle), place")]
     [InlineData("$.fixtures[0].brackets[1].at_mm", "Curtain pole over the bay window, bracket 2, place")]
     [InlineData("$.walls[99].width_mm", "wall 100, width")]
     public void Where_it_stands_in_a_job_that_is_known(string path, string words) => Assert.Equal(words, Places.Of(path, Demo, Usual));
+
+    [Fact]
+    public void Of_two_sockets_it_is_said_which()
+    {
+        var wall = Demo.Walls[0];
+        var job = Demo with { Walls = [wall with { Services = [.. wall.Services, wall.Services[0] with { Id = "second" }] }] };
+        Assert.Equal(("Bay in the front room, socket 1", "Bay in the front room, socket 2"), (Places.Of("$.walls[0].services[0]", job, Usual), Places.Of($"$.walls[0].services[{wall.Services.Count}]", job, Usual)));
+    }
 
     [Fact]
     public void A_thing_without_a_name_is_called_by_its_kind() =>
@@ -43,7 +52,7 @@ public class PlacesTests
         var refused = JobReader.Read(JobWriter.Write(Demo with { Walls = [Demo.Walls[0] with { WidthMm = 1300 }, .. Demo.Walls.Skip(1)] })).Problems;
         Assert.NotEmpty(refused);
         Assert.All(refused, p => Assert.DoesNotMatch(@"\$|\[\d|_mm", Texts.Plainly(p, Demo, Usual)));
-        Assert.Contains("Bay in the front room, opening 1 (window): 1,250 mm from the left, 850 mm up to 2,350 mm from the left, 2,000 mm up would lie off its wall. Move it or take it out first.",
+        Assert.Contains("Bay in the front room, window: 1,250 mm to 2,350 mm from the left, 850 mm to 2,000 mm up would lie off its wall. Move it or take it out first.",
             refused.Select(p => Texts.Plainly(p, Demo, Usual)));
         // The command line keeps the path.
         Assert.All(refused, p => Assert.StartsWith("$.", Texts.Sentence(p), StringComparison.Ordinal));
