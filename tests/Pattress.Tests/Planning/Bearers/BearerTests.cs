@@ -108,11 +108,9 @@ public class BearerTests
     {
         var job = DemoHouse.Read("textured-ceiling");
         var bearers = JobLayout.Of(job, PlanData.Embedded).Items.SelectMany(i => i.Layouts).Where(l => l.Bearer is not null).ToList();
-        Assert.Contains(bearers, b => b.Kind == "batten" && b.Bearer!.Holds);
+        // Sure enough for what hangs overhead (data/planning/classes.csv): the coating alone holds it back.
+        Assert.Contains(bearers, b => b.Kind == "batten" && b.Bearer!.Holds && b.Bearer.Sure >= 0.95);
         Assert.All(bearers, b => Assert.NotEqual(Verdict.Ready, b.Verdict));
-        // The coating alone makes the difference: on the bay's plain face the same timber is ready.
-        Verdict Batten(Job j) => JobLayout.Of(j, PlanData.Embedded).Items.Single(i => i.Id == "bay-pole").Layouts.Single(l => l.Kind == "batten").Verdict;
-        Assert.Equal((Verdict.Ready, Verdict.CheckFirst), (Batten(DemoHouse.Job), Batten(DemoHouse.WithWall(DemoHouse.Job, "bay", w => w with { Condition = w.Condition with { Coating = "textured" } }))));
     }
 
     /// <summary>What the page says to enter for a batten is a thing that the plan finds ready or to be checked, its brackets where the batten is held.</summary>
