@@ -339,4 +339,19 @@ public sealed class BeamCornersTests
         Assert.DoesNotContain(lifted.Cautions, c => c.Code == "envelope_stepped");
         Assert.Contains(BeamDocument.Answer(cups[..^1] + ""","moving":{"length_mm":100,"n_per_mm":0.01} }""").Value!.Cautions, c => c.Code == "envelope_stepped");
     }
+
+    // Pieces of a hundredth of a millimetre between metres, EI of 1 to 50: reactions by stiffness matrices in numbers of 60 digits (References/beam_exact.py, mpmath). In ordinary
+    // numbers stiffness matrices lose so many digits on such a rail that it looks as if it moved freely.
+    [Fact]
+    public void Loads_and_joints_a_hairs_breadth_from_supports()
+    {
+        var answer = BeamDocument.Answer("""
+            {"length_mm":3000,"stretches":[{"length_mm":800,"ei_nmm2":1e10},{"length_mm":1400.03,"ei_nmm2":2e8},{"length_mm":799.97,"ei_nmm2":3e9}],
+             "supports":[{"at_mm":0,"clamped":"yes"},{"at_mm":800.02},{"at_mm":1500,"stiffness_n_per_mm":40},{"at_mm":2200},{"at_mm":2900}],
+             "loads":[{"kind":"uniform","from_mm":0,"to_mm":3000,"n_per_mm":0.02},{"kind":"uniform","from_mm":799.99,"to_mm":1500.01,"n_per_mm":0.4},
+                      {"kind":"point","at_mm":2200.05,"n":50},{"kind":"point","at_mm":1499.98,"n":30}]}
+            """);
+        double[] expected = [-44.50222803629648, 247.91758089768942, 137.84361410812306, 76.47323091190226, 2.2758021185817627];
+        for (int i = 0; i < 5; i++) Assert.Equal(expected[i], answer.Value!.Standing.Reactions[i], 1e-9);
+    }
 }
