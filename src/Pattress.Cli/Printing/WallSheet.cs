@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Pattress.Jobs.Text;
 
 namespace Pattress.Cli.Printing;
 
@@ -88,5 +89,5 @@ internal sealed class WallSheet(Sheet sheet)
     private static string Spread(JsonElement b, string what) =>
         string.Create(CultureInfo.InvariantCulture, $"{Number(b, what + "_mm"):0.0} ± {Number(b, what + "_sd_mm"):0.0}");
 
-    private string Percent(double p) => p >= 0.995 ? sheet.T("over", Said.Percent(0.99)) : string.Create(CultureInfo.InvariantCulture, $"{100 * p:0} %");
+    private string Percent(double p) => p >= 0.995 ? sheet.T("over", Said.Percent(0.99)) : p < 0.01 ? Shows.Percent(p) : string.Create(CultureInfo.InvariantCulture, $"{100 * p:0} %");
 }
