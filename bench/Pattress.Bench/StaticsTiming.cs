@@ -22,6 +22,10 @@ internal static class StaticsTiming
         Print("BFGS, cold, to the promised residual", 16, contact.Bfgs, newton);
         Print("BFGS, from the glued plate, to 1e-8", 16, contact.Bfgs_from_the_glued_plate, newton);
         Console.WriteLine($"BFGS cold gave up on {contact.GivenUp} of its solves");
+        Print("BFGS, cold, in N and mm", 16, contact.Bfgs_in_newtons_and_millimetres, newton);
+        int before16 = contact.GivenUpUnscaled;
+        contact.Bfgs_in_newtons_and_millimetres();
+        Console.WriteLine(FormattableString.Invariant($"in N and mm it gave up on {contact.GivenUpUnscaled - before16} of 16 loads; left out of balance at most {contact.LeftUnscaled:e1} of the load"));
         Print("rail of 12: standing", 1, () => beam.Standing(), newton);
         Print("rail of 12: all envelopes of reactions", 1, () => beam.All_envelopes(), newton);
         Print("rail of 12: moment envelope", 1, () => beam.Moment_envelope(), newton);

@@ -13,7 +13,7 @@ internal sealed class TapWeights
     private double[] _at = [], _share = [], _stay = [], _before0 = [], _before1 = [], _after0 = [], _after1 = [], _unscale = [], _close = [];
     private bool[] _solid = [];
     private double[] _near = [], _clear = [], _patch = [];
-    private int _count;
+    private int _count, _stride, _row;
     private LineRates _rates = LineRates.Default;
 
     /// <summary>Log likelihood of the taps if no support were near, patches allowed for.</summary>
@@ -37,7 +37,7 @@ internal sealed class TapWeights
     public void Multiply(Span<double> weights, double step, double halfWidth)
     {
         if (_count == 0) return;
-        Table(halfWidth);
+        Table(halfWidth, step);
         double reach = _rates.TapReachMm;
         int last = Math.Min(weights.Length - 1, (int)Math.Floor((_at[_count - 1] + reach) / step));
         int low = 0, high = 0, next;
@@ -66,13 +66,21 @@ internal sealed class TapWeights
     /// <summary>Where the table has its support's centre.</summary>
     private int Middle => (int)_rates.TapReachMm + 2;
 
-    /// <summary>P(solid) at every whole mm from a centre to both sides, and as much beyond as whole vectors read.</summary>
-    private void Table(double halfWidth)
+    /// <summary>
+    /// P(solid) at every whole mm from a centre to both sides, and as much beyond as whole vectors read. What lies a step apart lies side by side:
+    /// a row for every remainder by the step, where that is of whole mm.
+    /// </summary>
+    private void Table(double halfWidth, double step)
     {
-        int middle = Middle, length = (2 * middle) + 3 + Vector<double>.Count;
-        var near = Vectors.Buffer(ref _near, length);
-        for (int i = 0; i < length; i++) near[i] = i > middle && i <= 2 * middle ? near[(2 * middle) - i] : Solid(_rates, Math.Min(Math.Abs(i - middle), _rates.TapReachMm), halfWidth);
+        _stride = step == Math.Floor(step) && step <= Middle ? (int)step : 1;
+        int middle = Middle, length = (2 * middle) + 3 + (_stride * (Vector<double>.Count + 1));
+        _row = (length / _stride) + 1;
+        var near = Vectors.Buffer(ref _near, _row * _stride);
+        for (int i = 0; i < _row * _stride; i++)
+            near[Index(i)] = i > middle && i <= 2 * middle ? near[Index((2 * middle) - i)] : Solid(_rates, Math.Min(Math.Abs(i - middle), _rates.TapReachMm), halfWidth);
     }
+
+    private int Index(int place) => _stride == 1 ? place : (place % _stride * _row) + (place / _stride);
 
     /// <summary>Places in a row that the same taps reach: both states of all of them side by side, from tap to tap.</summary>
     private void Multiply(Span<double> weights, double from, double step, int low, int high)
@@ -84,19 +92,19 @@ internal sealed class TapWeights
         for (int k = low; k < high; k++)
         {
             double stay = k > low ? _stay[k] : 1;
-            if (step == 1 && _share[k] == 1) Hear(k, from, stay, clear, patch);
+            if (step == _stride && _share[k] == 1) Hear(k, from, stay, clear, patch);
             else for (int i = 0; i < weights.Length; i++) Hear(k, from + (i * step), stay, ref clear[i], ref patch[i]);
         }
         double after0 = _after0[high - 1], after1 = _after1[high - 1], close = _close[high - 1];
         for (int i = 0; i < weights.Length; i++) weights[i] *= ((clear[i] * after0) + (patch[i] * after1)) / close;
     }
 
-    /// <summary>Moves on to a tap and takes it in, for places one mm apart: so all lie alike between the table's.</summary>
+    /// <summary>Moves on to a tap and takes it in, for places whole mm apart: so all lie alike between the table's.</summary>
     private void Hear(int k, double from, double stay, Span<double> clear, Span<double> patch)
     {
         int wide = Vector<double>.Count;
         var (at, part) = Nearest(from - _at[k]);
-        ref double c = ref MemoryMarshal.GetReference(clear), p = ref MemoryMarshal.GetReference(patch), near = ref _near[at];
+        ref double c = ref MemoryMarshal.GetReference(clear), p = ref MemoryMarshal.GetReference(patch), near = ref _near[Index(at)], far = ref _near[Index(at + 1)];
         double share = Patchy, scale = _unscale[k];
         Vector<double> parts = new(part), come = new(share * (1 - stay)), stays = new(stay), least = new(_rates.PatchSolid);
         Vector<double> one = new(_solid[k] ? 0 : scale), by = new(_solid[k] ? scale : -scale);
@@ -104,7 +112,7 @@ internal sealed class TapWeights
         {
             nuint n = (nuint)i;
             Vector<double> nearer = Vector.LoadUnsafe(ref near, n), patchy = Vector.LoadUnsafe(ref p, n), total = patchy + Vector.LoadUnsafe(ref c, n);
-            var solid = nearer + (parts * (Vector.LoadUnsafe(ref near, n + 1) - nearer));
+            var solid = nearer + (parts * (Vector.LoadUnsafe(ref far, n) - nearer));
             patchy = (come * total) + (stays * patchy);
             ((total - patchy) * (one + (by * solid))).StoreUnsafe(ref c, n);
             (patchy * (one + (by * Vector.Max(solid, least)))).StoreUnsafe(ref p, n);
@@ -115,7 +123,7 @@ internal sealed class TapWeights
     private void Hear(int k, double place, double stay, ref double clear, ref double patch)
     {
         var (at, part) = Nearest(place - _at[k]);
-        double solid = _near[at] + (part * (_near[at + 1] - _near[at]));
+        double nearer = _near[Index(at)], solid = nearer + (part * (_near[Index(at + 1)] - nearer));
         Step(stay, ref clear, ref patch);
         clear *= Emission(k, solid) * _unscale[k];
         patch *= Emission(k, Math.Max(solid, _rates.PatchSolid)) * _unscale[k];

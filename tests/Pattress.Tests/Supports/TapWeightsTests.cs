@@ -33,7 +33,9 @@ public class TapWeightsTests
     [Theory]
     [InlineData(1, 19)]
     [InlineData(1, 38)]
+    [InlineData(2, 19)]
     [InlineData(4, 19)]
+    [InlineData(2.5, 19)]
     public void Weights_of_random_taps_by_every_path(double step, double halfWidth)
     {
         var random = new Random(3);
@@ -57,6 +59,22 @@ public class TapWeightsTests
                 Assert.Equal(1, weights[i] / expected, 1e-12);
             }
         }
+    }
+
+    /// <summary>A coarser grid has every so-manyth weight of the finest, wherever the taps are.</summary>
+    [Theory]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    public void A_coarser_grid_has_the_same_weights(int step)
+    {
+        var random = new Random(8);
+        var taps = new TapWeights();
+        taps.Load([.. Enumerable.Range(0, 9).Select(_ => 500 * random.NextDouble()).Order()], [.. Enumerable.Range(0, 9).Select(i => i % 3 == 0)], [.. Enumerable.Repeat(1.0, 9)], Rates);
+        double[] fine = [.. Enumerable.Repeat(1.0, 601)], coarse = [.. Enumerable.Repeat(1.0, (600 / step) + 1)];
+        taps.Multiply(fine, 1, 19);
+        taps.Multiply(coarse, step, 19);
+        for (int i = 0; i < coarse.Length; i++) Assert.Equal(1, coarse[i] / fine[i * step], 1e-12);
     }
 
     /// <summary>Between whole mm the weight lies on the straight line between both: so a tap moved by half a mm has the mean, if it is alone.</summary>
