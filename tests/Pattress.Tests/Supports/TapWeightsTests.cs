@@ -35,7 +35,6 @@ public class TapWeightsTests
     [InlineData(1, 38)]
     [InlineData(2, 19)]
     [InlineData(4, 19)]
-    [InlineData(2.5, 19)]
     public void Weights_of_random_taps_by_every_path(double step, double halfWidth)
     {
         var random = new Random(3);
