@@ -50,7 +50,7 @@ public static class InstantaneousCentre
 
     /// <summary>
     /// Largest slip under a share of load: the least of a convex energy whose gradient is out of balance, by Newton's method
-    /// with halving; infinite when the group cannot carry it.
+    /// with halving; infinite when the group cannot carry it, or no balance was found.
     /// </summary>
     private static double Turned(ReadOnlySpan<Corner> fixings, Corner at, double size, SlipCurve curve, double share, in Triple load)
     {
@@ -64,7 +64,8 @@ public static class InstantaneousCentre
             if (!k.TryDescent(g, 1e-9 * k.Trace, out var p)) return double.PositiveInfinity;
             u = Shortened(fixings, at, size, curve, share, load, u, p, g);
         }
-        return Largest(fixings, at, size, u);
+        // Not balanced is not carried: the answer errs downwards.
+        return double.PositiveInfinity;
     }
 
     private static Triple Shortened(
