@@ -27,11 +27,11 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
     /// <summary>Observations that each assumed chance weighs, and hits that the assumed rate of false hits weighs (assumed).</summary>
     public const double PriorWeight = 20, PriorHits = 1;
 
-    /// <summary>Steps after which it is left as it is; it is there in three or four.</summary>
+    /// <summary>Steps after which it is left as it is; it is there in two or three.</summary>
     private const int MostSteps = 8;
 
-    /// <summary>Log odds that are not worth another step.</summary>
-    private const double Near = 0.005;
+    /// <summary>A step in log odds that is the last one: what Newton's method leaves of it is under the two digits that are kept.</summary>
+    private const double Near = 0.05;
 
     /// <summary>A step in log odds after which another is worth it, where that was all that had to be told.</summary>
     private const double Long = 0.15;
@@ -40,6 +40,7 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
 
     private IReadOnlyList<RateSlopes> Slopes { get; init; } = [];
 
+    /// <summary>Where the slopes were taken: a step before the rates.</summary>
     private RatePoint At { get; init; }
 
     private LinePriors Priors { get; init; } = LinePriors.Default;
@@ -48,16 +49,16 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
     public static LineLearning Of(IReadOnlyList<LineScan> scans, LineRates assumed, LinePriors priors)
     {
         var reader = new LineReader();
-        RatePoint prior = RatePoint.Of(assumed), at = prior;
+        RatePoint prior = RatePoint.Of(assumed), at = prior, next = prior;
         List<RateSlopes> slopes = [];
         for (int i = 0; i < MostSteps; i++)
         {
-            slopes = [.. scans.Select(s => RateSlopes.Of(reader, s, assumed, priors, at))];
-            var next = at.Step(prior, slopes);
-            if (next.FarFrom(at) < Near) break;
             at = next;
+            slopes = [.. scans.Select(s => RateSlopes.Of(reader, s, assumed, priors, at))];
+            next = at.Step(prior, slopes);
+            if (next.FarFrom(at) < Near) break;
         }
-        return new(assumed, Rounded(at.Apply(assumed)), scans.Sum(Met), Rows(prior, at, slopes)) { Scans = scans, Slopes = slopes, At = at, Priors = priors };
+        return new(assumed, Rounded(next.Apply(assumed)), scans.Sum(Met), Rows(prior, next, slopes)) { Scans = scans, Slopes = slopes, At = at, Priors = priors };
     }
 
     /// <summary>The rates if one scan had been another, by a step from here (more where that is a long one): what was known before a hole was drilled.</summary>

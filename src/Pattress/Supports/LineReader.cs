@@ -83,13 +83,13 @@ public sealed class LineReader
         return _model.Run(null, marginals) + _model.Evidence.LogNone;
     }
 
-    /// <summary>Sums of the supports to be expected up to each step (one entry more than steps), and the chance that the line runs across them.</summary>
-    internal (double[] Sums, double Across) Expected(LineScan scan, LineRates rates, LinePriors priors, double step)
+    /// <summary>Log of P(readings), sums of the supports to be expected up to each step (one entry more than steps), and the chance that the line runs across them.</summary>
+    internal (double Log, double[] Sums, double Across) Expected(LineScan scan, LineRates rates, LinePriors priors, double step)
     {
-        Evidence(scan, rates, priors, step, marginals: true);
+        double log = Evidence(scan, rates, priors, step, marginals: true);
         var sums = new double[_model.Length + 1];
         for (int i = 0; i < _model.Length; i++) sums[i + 1] = sums[i] + _model.Timber[i] + _model.Steel[i];
-        return (sums, 1 - _model.Posterior(LineSort.Parallel) - _model.Posterior(LineSort.Along));
+        return (log, sums, 1 - _model.Posterior(LineSort.Parallel) - _model.Posterior(LineSort.Along));
     }
 
     /// <summary>Readies a scan for <see cref="Try"/> on a grid of this step: log evidence, chances of meeting a support and of a hole clear of its edge.</summary>

@@ -6,31 +6,34 @@ internal readonly record struct RateSlopes(Four Slope, Four Bend)
     /// <summary>Rates are moved this far to either side to see.</summary>
     private const double By = 0.1;
 
-    /// <summary>Grid for it, mm: twice the answer's.</summary>
-    private const double StepMm = 2;
+    /// <summary>Grid for it, mm: that of the search for the next check.</summary>
+    private const double StepMm = SweepSearch.Step;
 
     public RateSlopes Plus(RateSlopes other) => new(Slope + other.Slope, Bend + other.Bend);
 
     public static RateSlopes Of(LineReader reader, LineScan scan, LineRates rates, LinePriors priors, RatePoint at)
     {
         double Evidence(Four off) => reader.Evidence(scan, new RatePoint(at.Log + off).Apply(rates), priors, StepMm);
-        double here = Evidence(default);
-        var (a, b, c) = (Sides(x => new(x, 0, 0, 0)), Sides(x => new(0, x, 0, 0)), Sides(x => new(0, 0, x, 0)));
-        var (hits, expected) = Clear(reader, scan, at.Apply(rates), priors);
-        return new(new(a.Slope, b.Slope, c.Slope, hits - expected), new(a.Bend, b.Bend, c.Bend, expected));
-        (double Slope, double Bend) Sides(Func<double, Four> moved)
+        var (here, sums, across) = reader.Expected(scan, at.Apply(rates), priors, StepMm);
+        // A rate that no reading speaks of is not asked about.
+        bool taps = scan.Readings.Any(r => r is Tap), sweeps = scan.Readings.Any(r => r is MagnetSweep);
+        var on = Sides(taps, x => new(x, 0, 0, 0));
+        var off = Sides(taps, x => new(0, x, 0, 0));
+        var finds = Sides(sweeps, x => new(0, 0, x, 0));
+        var (hits, expected) = sweeps ? Clear(scan, at.Apply(rates), priors, sums, across) : default;
+        return new(new(on.Slope, off.Slope, finds.Slope, hits - expected), new(on.Bend, off.Bend, finds.Bend, expected));
+        (double Slope, double Bend) Sides(bool spoken, Func<double, Four> moved)
         {
+            if (!spoken) return default;
             double up = Evidence(moved(By)), down = Evidence(moved(-By));
             return ((up - down) / (2 * By), ((2 * here) - up - down) / (By * By));
         }
     }
 
     /// <summary>False hits found and to be expected by their rate, where no support is near: each hit and each step by the chance that none is.</summary>
-    private static (double Hits, double Expected) Clear(LineReader reader, LineScan scan, LineRates rates, LinePriors priors)
+    private static (double Hits, double Expected) Clear(LineScan scan, LineRates rates, LinePriors priors, double[] sums, double across)
     {
         var sweeps = SweepJoin.Of(scan.Readings.OfType<MagnetSweep>().DistinctBy(s => s.Id), rates);
-        if (sweeps.Count == 0) return (0, 0);
-        var (sums, across) = reader.Expected(scan, rates, priors, StepMm);
         var rows = NogginRows.Of(scan, priors);
         double None(double at) => Math.Max(0, across - Sum(sums, at + priors.ExtraClearMm) + Sum(sums, at - priors.ExtraClearMm));
         double hits = 0, length = 0;
