@@ -27,18 +27,16 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
     /// <summary>Observations that each assumed chance weighs, and hits that the assumed rate of false hits weighs (assumed).</summary>
     public const double PriorWeight = 20, PriorHits = 1;
 
-    /// <summary>Steps after which it is left as it is; it is there in two or three.</summary>
+    /// <summary>Steps after which it is left as it is; it is there in three or four.</summary>
     private const int MostSteps = 8;
 
-    /// <summary>A step in log odds that is the last one: what Newton's method leaves of it is under the two digits that are kept.</summary>
-    private const double Near = 0.05;
+    /// <summary>A step in log odds that is the last one: what is left of it then is under the two digits that are kept.</summary>
+    private const double Near = 0.02;
 
     /// <summary>A step in log odds after which another is worth it, where that was all that had to be told.</summary>
     private const double Long = 0.15;
 
-    private IReadOnlyList<LineScan> Scans { get; init; } = [];
-
-    private IReadOnlyList<RateSlopes> Slopes { get; init; } = [];
+    private IReadOnlyList<TeachingScan> Scans { get; init; } = [];
 
     /// <summary>Where the slopes were taken: a step before the rates.</summary>
     private RatePoint At { get; init; }
@@ -46,19 +44,23 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
     private LinePriors Priors { get; init; } = LinePriors.Default;
 
     /// <summary>What scans with holes teach together. Their order does not matter.</summary>
-    public static LineLearning Of(IReadOnlyList<LineScan> scans, LineRates assumed, LinePriors priors)
+    /// <param name="scans">Each with at least one hole.</param>
+    /// <param name="assumed">The prior's rates.</param>
+    /// <param name="priors">How walls are built.</param>
+    /// <param name="before">What was learned before, of the same rates and priors: a scan that was there already (the same object) is not made ready anew.</param>
+    public static LineLearning Of(IReadOnlyList<LineScan> scans, LineRates assumed, LinePriors priors, LineLearning? before = null)
     {
-        var reader = new LineReader();
+        List<TeachingScan> teaching = [.. scans.Select(s => before?.Scans.FirstOrDefault(t => ReferenceEquals(t.Scan, s)) ?? new(s, assumed, priors))];
         RatePoint prior = RatePoint.Of(assumed), at = prior, next = prior;
         List<RateSlopes> slopes = [];
         for (int i = 0; i < MostSteps; i++)
         {
             at = next;
-            slopes = [.. scans.Select(s => RateSlopes.Of(reader, s, assumed, priors, at))];
+            slopes = [.. teaching.Select(s => s.At(at))];
             next = at.Step(prior, slopes);
             if (next.FarFrom(at) < Near) break;
         }
-        return new(assumed, Rounded(next.Apply(assumed)), scans.Sum(Met), Rows(prior, next, slopes)) { Scans = scans, Slopes = slopes, At = at, Priors = priors };
+        return new(assumed, Rounded(next.Apply(assumed)), scans.Sum(Met), Rows(prior, next, slopes)) { Scans = teaching, At = at, Priors = priors };
     }
 
     /// <summary>The rates if one scan had been another, by a step from here (more where that is a long one): what was known before a hole was drilled.</summary>
@@ -66,14 +68,12 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
     /// <param name="then">What it was then; null: without any hole, so that it taught nothing.</param>
     public LineRates With(int scan, LineScan? then)
     {
-        var reader = new LineReader();
-        List<LineScan?> scans = [.. Scans];
-        scans[scan] = then is not null && Met(then) > 0 ? then : null;
+        List<TeachingScan?> scans = [.. Scans];
+        scans[scan] = then is not null && Met(then) > 0 ? new(then, Assumed, Priors) : null;
         RatePoint prior = RatePoint.Of(Assumed), at = At;
         for (int i = 0; i < MostSteps; i++)
         {
-            bool first = i == 0;
-            var next = at.Step(prior, [.. scans.Select((s, k) => s is null ? default : first && k != scan ? Slopes[k] : RateSlopes.Of(reader, s, Assumed, Priors, at))]);
+            var next = at.Step(prior, [.. scans.Select(s => s?.At(at) ?? default)]);
             double far = next.FarFrom(at);
             at = next;
             if (far < Long) break;
@@ -96,9 +96,9 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
             new(name, before * scale, weight, now * scale, Math.Max(0, bend) / unit);
         return
         [
-            Row("tap_solid_on", prior.On, at.On, PriorWeight, all.Bend.A, at.On * (1 - at.On)),
-            Row("tap_solid_off", prior.Off, at.Off, PriorWeight, all.Bend.B, at.Off * (1 - at.Off)),
-            Row("magnet_finds", prior.Finds, at.Finds, PriorWeight, all.Bend.C, at.Finds * (1 - at.Finds)),
+            Row("tap_solid_on", prior.On, at.On, PriorWeight, all.Bend.A, prior.On * (1 - prior.On)),
+            Row("tap_solid_off", prior.Off, at.Off, PriorWeight, all.Bend.B, prior.Off * (1 - prior.Off)),
+            Row("magnet_finds", prior.Finds, at.Finds, PriorWeight, all.Bend.C, prior.Finds * (1 - prior.Finds)),
             Row("magnet_false_per_m", prior.False, at.False, PriorHits, all.Bend.D, 1, 1000),
         ];
     }

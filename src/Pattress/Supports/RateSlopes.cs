@@ -11,21 +11,29 @@ internal readonly record struct RateSlopes(Four Slope, Four Bend)
 
     public RateSlopes Plus(RateSlopes other) => new(Slope + other.Slope, Bend + other.Bend);
 
-    public static RateSlopes Of(LineReader reader, LineScan scan, LineRates rates, LinePriors priors, RatePoint at)
+    /// <summary>From both sides of each rate: the slopes, and how they bend.</summary>
+    public static RateSlopes Both(LineReader reader, LineScan scan, LineRates rates, LinePriors priors, RatePoint at) => Of(reader, scan, rates, priors, at, null);
+
+    /// <summary>From one side, the bend being known: half the work.</summary>
+    public static RateSlopes Up(LineReader reader, LineScan scan, LineRates rates, LinePriors priors, RatePoint at, Four bend) => Of(reader, scan, rates, priors, at, bend);
+
+    private static RateSlopes Of(LineReader reader, LineScan scan, LineRates rates, LinePriors priors, RatePoint at, Four? known)
     {
         double Evidence(Four off) => reader.Evidence(scan, new RatePoint(at.Log + off).Apply(rates), priors, StepMm);
         var (here, sums, across) = reader.Expected(scan, at.Apply(rates), priors, StepMm);
         // A rate that no reading speaks of is not asked about.
         bool taps = scan.Readings.Any(r => r is Tap), sweeps = scan.Readings.Any(r => r is MagnetSweep);
-        var on = Sides(taps, x => new(x, 0, 0, 0));
-        var off = Sides(taps, x => new(0, x, 0, 0));
-        var finds = Sides(sweeps, x => new(0, 0, x, 0));
+        var on = Sides(taps, x => new(x, 0, 0, 0), known?.A);
+        var off = Sides(taps, x => new(0, x, 0, 0), known?.B);
+        var finds = Sides(sweeps, x => new(0, 0, x, 0), known?.C);
         var (hits, expected) = sweeps ? Clear(scan, at.Apply(rates), priors, sums, across) : default;
         return new(new(on.Slope, off.Slope, finds.Slope, hits - expected), new(on.Bend, off.Bend, finds.Bend, expected));
-        (double Slope, double Bend) Sides(bool spoken, Func<double, Four> moved)
+        (double Slope, double Bend) Sides(bool spoken, Func<double, Four> moved, double? bend)
         {
             if (!spoken) return default;
-            double up = Evidence(moved(By)), down = Evidence(moved(-By));
+            double up = Evidence(moved(By));
+            if (bend is { } bent) return (((up - here) / By) + (bent * By / 2), bent);
+            double down = Evidence(moved(-By));
             return ((up - down) / (2 * By), ((2 * here) - up - down) / (By * By));
         }
     }

@@ -19,8 +19,17 @@ public sealed record HouseRates(IReadOnlyList<Wall> Teachers, LineLearning Learn
     public static HouseRates Of(IReadOnlyList<Wall> walls, HouseRates? before = null)
     {
         List<Wall> teachers = [.. walls.Where(Teaches).OrderBy(w => w.Id, StringComparer.Ordinal)];
-        return before is not null && before.Teachers.SequenceEqual(teachers, ReferenceEqualityComparer.Instance) ? before
-            : new(teachers, LineLearning.Of([.. teachers.Select(w => LineScans.Whole(w))], LineRates.Default, LinePriors.Default));
+        if (before is not null && before.Teachers.SequenceEqual(teachers, ReferenceEqualityComparer.Instance)) return before;
+        List<LineScan> scans = [.. teachers.Select(w => before?.ScanOf(w) ?? LineScans.Whole(w))];
+        return new(teachers, LineLearning.Of(scans, LineRates.Default, LinePriors.Default, before?.Learned)) { Scans = scans };
+    }
+
+    private IReadOnlyList<LineScan> Scans { get; init; } = [];
+
+    private LineScan? ScanOf(Wall wall)
+    {
+        for (int i = 0; i < Teachers.Count; i++) if (ReferenceEquals(Teachers[i], wall)) return Scans[i];
+        return null;
     }
 
     /// <summary>The rates as they were when a wall had these readings only; the other walls as they are.</summary>
