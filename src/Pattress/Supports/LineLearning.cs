@@ -20,7 +20,7 @@ public sealed record LearnedRate(string Name, double Assumed, double PriorWeight
 /// what is believed to be a support: what stands beside one (a stud nailed to trimmers, a third timber) the models do not know, and its screws
 /// would count as false.
 /// </summary>
-/// <param name="Rates">The assumed ones with what was learned, to two digits: more is not known, and a small change changes nothing.</param>
+/// <param name="Rates">The assumed ones with what was learned, in steps of a quarter in log odds (log): more is not known, and most readings change no other wall.</param>
 /// <param name="Holes">Holes that the scans had.</param>
 public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes, IReadOnlyList<LearnedRate> Learned)
 {
@@ -30,7 +30,10 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
     /// <summary>Steps after which it is left as it is; it is there in three or four.</summary>
     private const int MostSteps = 8;
 
-    /// <summary>A step in log odds that is the last one: what is left of it then is under the two digits that are kept.</summary>
+    /// <summary>Rates are kept in steps of this in log odds (log for the false hits): .85, .88, .90 (assumed).</summary>
+    private const double Steps = 0.25;
+
+    /// <summary>A step in log odds that is the last one: what is left of it then is under a tenth of the steps that are kept.</summary>
     private const double Near = 0.02;
 
     /// <summary>A step in log odds after which another is worth it, where that was all that had to be told.</summary>
@@ -60,7 +63,7 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
             next = at.Step(prior, slopes);
             if (next.FarFrom(at) < Near) break;
         }
-        return new(assumed, Rounded(next.Apply(assumed)), scans.Sum(Met), Rows(prior, next, slopes)) { Scans = teaching, At = at, Priors = priors };
+        return new(assumed, Kept(prior, next, assumed), scans.Sum(Met), Rows(prior, next, slopes)) { Scans = teaching, At = at, Priors = priors };
     }
 
     /// <summary>The rates if one scan had been another, by a step from here (more where that is a long one): what was known before a hole was drilled.</summary>
@@ -78,16 +81,21 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
             at = next;
             if (far < Long) break;
         }
-        return Rounded(at.Apply(Assumed));
+        return Kept(prior, at, Assumed);
     }
 
     /// <summary>Holes of a scan.</summary>
     public static int Met(LineScan scan) => scan.Readings.Count(r => r is ThinHole);
 
-    private static LineRates Rounded(LineRates r) => r with
+    /// <summary>In whole steps from the assumed rates, to two digits.</summary>
+    private static LineRates Kept(RatePoint prior, RatePoint at, LineRates assumed)
     {
-        TapSolidOn = Math.Round(r.TapSolidOn, 2), TapSolidOff = Math.Round(r.TapSolidOff, 2), MagnetFinds = Math.Round(r.MagnetFinds, 2), MagnetFalsePerMm = Math.Round(r.MagnetFalsePerMm, 5),
-    };
+        var r = at.InSteps(prior, Steps).Apply(assumed);
+        return at.InSteps(prior, Steps) == prior ? assumed : r with
+        {
+            TapSolidOn = Math.Round(r.TapSolidOn, 2), TapSolidOff = Math.Round(r.TapSolidOff, 2), MagnetFinds = Math.Round(r.MagnetFinds, 2), MagnetFalsePerMm = Math.Round(r.MagnetFalsePerMm, 5),
+        };
+    }
 
     private static IReadOnlyList<LearnedRate> Rows(RatePoint prior, RatePoint at, IReadOnlyList<RateSlopes> slopes)
     {

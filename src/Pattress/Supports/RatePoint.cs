@@ -26,6 +26,13 @@ internal readonly record struct RatePoint(Four Log)
 
     public LineRates Apply(LineRates r) => r with { TapSolidOn = On, TapSolidOff = Off, MagnetFinds = Finds, MagnetFalsePerMm = False };
 
+    /// <summary>The nearest point that lies whole steps from another.</summary>
+    public RatePoint InSteps(RatePoint from, double step)
+    {
+        double Of(double log, double start) => start + (step * Math.Round((log - start) / step));
+        return new(new(Of(Log.A, from.Log.A), Of(Log.B, from.Log.B), Of(Log.C, from.Log.C), Of(Log.D, from.Log.D)));
+    }
+
     public double FarFrom(RatePoint other) =>
         Math.Max(Math.Max(Math.Abs(Log.A - other.Log.A), Math.Abs(Log.B - other.Log.B)), Math.Max(Math.Abs(Log.C - other.Log.C), Math.Abs(Log.D - other.Log.D)));
 
