@@ -1,6 +1,7 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace Pattress.Supports;
 
@@ -93,13 +94,20 @@ internal static class Vectors
         for (; i < result.Length; i++) result[i] += a[i] - b[i];
     }
 
+    /// <summary>Added up in the same order on every machine, however wide its vectors: phone and desk must agree.</summary>
     public static double Sum(ReadOnlySpan<double> row)
     {
-        int i = 0, wide = Vector<double>.Count;
+        int i = 0;
         ref double r = ref MemoryMarshal.GetReference(row);
-        Vector<double> sums = default;
-        for (; i + wide <= row.Length; i += wide) sums += Vector.LoadUnsafe(ref r, (nuint)i);
-        double sum = Vector.Sum(sums);
+        Vector128<double> even = default, odd = default;
+        for (; i + 4 <= row.Length; i += 4)
+        {
+            even += Vector128.LoadUnsafe(ref r, (nuint)i);
+            odd += Vector128.LoadUnsafe(ref r, (nuint)i + 2);
+        }
+
+        even += odd;
+        double sum = even[0] + even[1];
         for (; i < row.Length; i++) sum += row[i];
         return sum;
     }
