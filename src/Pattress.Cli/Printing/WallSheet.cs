@@ -75,7 +75,7 @@ internal sealed class WallSheet(Sheet sheet)
         var table = sheet.Table("hole.head", ">support_chance", "support_met");
         foreach (var h in log) table.Row(h.GetProperty("reading").GetString()!, Percent(Number(h, "predicted")), h.GetProperty("found").GetString()!);
         sheet.Write(table);
-        foreach (var r in holes.GetProperty("rates").EnumerateArray()) sheet.Item("-", sheet.T("rate_learned", Said.Words(r.GetProperty("what").GetString()!), Said.Words(Rate(r, "assumed")), Said.Words(Rate(r, "now"))));
+        foreach (var r in holes.GetProperty("rates").EnumerateArray()) sheet.Item("-", sheet.T("rate_learned", Said.Words(r.GetProperty("what").GetString()!), Said.Words(Rate(r, "assumed")), Said.Words(Rate(r, "used"))));
     }
 
     private static string Rate(JsonElement rate, string field) => Number(rate, field).ToString("0.00", CultureInfo.InvariantCulture);

@@ -4,9 +4,11 @@ namespace Pattress.Supports;
 
 /// <summary>A rate as it was assumed and as the scans have re-estimated it.</summary>
 /// <param name="Name">As in the table of rates.</param>
+/// <param name="Now">Where readings and prior together are likeliest.</param>
+/// <param name="Used">What walls are read by: the nearest whole step from the assumed rate.</param>
 /// <param name="PriorWeight">Observations that the assumed rate weighs: taps or supports swept, and for false hits the hits.</param>
 /// <param name="Weight">What the scans weigh beside it, in the same: the curvature of their likelihood.</param>
-public sealed record LearnedRate(string Name, double Assumed, double PriorWeight, double Now, double Weight)
+public sealed record LearnedRate(string Name, double Assumed, double PriorWeight, double Now, double Used, double Weight)
 {
     public string What => RateTable.All.First(r => r.Name == Name).What;
 }
@@ -63,7 +65,8 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
             next = at.Step(prior, slopes);
             if (next.FarFrom(at) < Near) break;
         }
-        return new(assumed, Kept(prior, next, assumed), scans.Sum(Met), Rows(prior, next, slopes)) { Scans = teaching, At = at, Priors = priors };
+        var kept = Kept(prior, next, assumed);
+        return new(assumed, kept, scans.Sum(Met), Rows(assumed, next, kept, slopes)) { Scans = teaching, At = at, Priors = priors };
     }
 
     /// <summary>The rates if one scan had been another, by a step from here (more where that is a long one): what was known before a hole was drilled.</summary>
@@ -90,24 +93,24 @@ public sealed record LineLearning(LineRates Assumed, LineRates Rates, int Holes,
     /// <summary>In whole steps from the assumed rates, to two digits.</summary>
     private static LineRates Kept(RatePoint prior, RatePoint at, LineRates assumed)
     {
-        var r = at.InSteps(prior, Steps).Apply(assumed);
-        return at.InSteps(prior, Steps) == prior ? assumed : r with
+        var near = at.InSteps(prior, Steps);
+        var r = near.Apply(assumed);
+        return near == prior ? assumed : r with
         {
             TapSolidOn = Math.Round(r.TapSolidOn, 2), TapSolidOff = Math.Round(r.TapSolidOff, 2), MagnetFinds = Math.Round(r.MagnetFinds, 2), MagnetFalsePerMm = Math.Round(r.MagnetFalsePerMm, 5),
         };
     }
 
-    private static IReadOnlyList<LearnedRate> Rows(RatePoint prior, RatePoint at, IReadOnlyList<RateSlopes> slopes)
+    private static IReadOnlyList<LearnedRate> Rows(LineRates assumed, RatePoint at, LineRates kept, IReadOnlyList<RateSlopes> slopes)
     {
         var all = slopes.Aggregate(default(RateSlopes), (a, b) => a.Plus(b));
-        LearnedRate Row(string name, double before, double now, double weight, double bend, double unit, double scale = 1) =>
-            new(name, before * scale, weight, now * scale, Math.Max(0, bend) / unit);
+        LearnedRate Chance(string name, double before, double now, double used, double bend) => new(name, before, PriorWeight, now, used, Math.Max(0, bend) / (before * (1 - before)));
         return
         [
-            Row("tap_solid_on", prior.On, at.On, PriorWeight, all.Bend.A, prior.On * (1 - prior.On)),
-            Row("tap_solid_off", prior.Off, at.Off, PriorWeight, all.Bend.B, prior.Off * (1 - prior.Off)),
-            Row("magnet_finds", prior.Finds, at.Finds, PriorWeight, all.Bend.C, prior.Finds * (1 - prior.Finds)),
-            Row("magnet_false_per_m", prior.False, at.False, PriorHits, all.Bend.D, 1, 1000),
+            Chance("tap_solid_on", assumed.TapSolidOn, at.On, kept.TapSolidOn, all.Bend.A),
+            Chance("tap_solid_off", assumed.TapSolidOff, at.Off, kept.TapSolidOff, all.Bend.B),
+            Chance("magnet_finds", assumed.MagnetFinds, at.Finds, kept.MagnetFinds, all.Bend.C),
+            new("magnet_false_per_m", assumed.MagnetFalsePerMm * 1000, PriorHits, at.False * 1000, kept.MagnetFalsePerMm * 1000, Math.Max(0, all.Bend.D)),
         ];
     }
 }

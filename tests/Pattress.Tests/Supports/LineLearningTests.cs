@@ -64,6 +64,19 @@ public class LineLearningTests
         Assert.All(learned.Learned.Zip(turned.Learned), pair => Assert.Equal(pair.First.Now, pair.Second.Now, 1e-9));
     }
 
+    [Fact] // steps of .25 in log odds: the likeliest is at most half of one away, and .005 of the two digits, .05 in log odds at .88
+    public void Walls_are_read_by_the_nearest_step_to_what_is_likeliest()
+    {
+        LineScan[] scans = [.. Enumerable.Range(0, 8).Select(i => new LineScan(2400, [new Tap("t", 600, TapSound.Hollow), new ThinHole("h", 600, HoleMet.Support)], []))];
+        var learned = LineLearning.Of(scans, Assumed, LinePriors.Default);
+        var row = learned.Learned.Single(r => r.Name == "tap_solid_on");
+        Assert.Equal(learned.Rates.TapSolidOn, row.Used);
+        Assert.Equal(Math.Log(row.Now / (1 - row.Now)), Math.Log(row.Used / (1 - row.Used)), 0.175);
+        double steps = (Math.Log(row.Used / (1 - row.Used)) - Math.Log(0.88 / 0.12)) / 0.25;
+        Assert.True(steps < -1.5);
+        Assert.Equal(Math.Round(steps), steps, 0.2);
+    }
+
     [Fact]
     public void One_wall_as_it_was_is_nearly_what_learning_anew_would_give()
     {

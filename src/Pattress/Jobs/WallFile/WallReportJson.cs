@@ -154,7 +154,7 @@ internal static class WallReportJson
             Number(j, "mean_predicted", b.MeanPredicted);
             Number(j, "share_found", b.ShareFound);
         });
-        json.WriteObjects("rates", log.Rates, (j, r) => { j.WriteString("name", r.Name); j.WriteString("what", r.What); Number(j, "assumed", r.Assumed); Number(j, "now", r.Now); Number(j, "prior_weight", r.PriorWeight); Number(j, "weight", r.Weight); });
+        json.WriteObjects("rates", log.Rates, (j, r) => { j.WriteString("name", r.Name); j.WriteString("what", r.What); Number(j, "assumed", r.Assumed); Number(j, "now", r.Now); Number(j, "used", r.Used); Number(j, "prior_weight", r.PriorWeight); Number(j, "weight", r.Weight); });
         json.WriteEndObject();
     }
 
